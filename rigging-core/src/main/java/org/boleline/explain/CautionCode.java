@@ -1,0 +1,86 @@
+package org.boleline.explain;
+
+/**
+ * The registry of cautions: stable codes, each with one English sentence.
+ *
+ * <p>Words in braces are filled from {@link Caution#values()}.
+ */
+public enum CautionCode {
+  /** A number lies outside the range a formula was shown to hold for. */
+  OUTSIDE_RANGE(
+      "{symbol} = {value} lies outside the range {least} to {most} that formula {formula} is known"
+          + " for; it was computed all the same."),
+  /** A leg of the rope passes through a stem. */
+  ROPE_THROUGH_STEM(
+      "The leg from {from} to {to} passes {distance} from the axis of stem {stem} at station {at},"
+          + " nearer than its radius {radius}: the rope would bear on bark there, which this"
+          + " calculation leaves out."),
+  /** The tail comes down close to the line of the load. */
+  TAIL_UNDER_LOAD(
+      "The tail comes down {distance} from the line of the load: whoever works it stands under the"
+          + " piece."),
+  /** The greatest compression exceeds the strength of the wood. */
+  STRENGTH_REACHED(
+      "Stem {stem} reaches the stated strength of its wood at {factor} times this load, before the"
+          + " full load."),
+  /** Stability is lost before the strength is reached. */
+  STABILITY_BEFORE_STRENGTH(
+      "Stem {stem}: the loading path loses stability at {factor} times this load, before the"
+          + " stated strength is reached."),
+  /** The loaded stem has little stiffness left. */
+  LOW_STIFFNESS(
+      "Only {ratio} of the unloaded stiffness is left: movements grow fast with a little more load,"
+          + " and small errors of the inputs weigh much."),
+  /** The stem moves so far that the plan's geometry is no longer what a crew would see. */
+  LARGE_MOVEMENT(
+      "The end of stem {stem} moves {movement}, more than a tenth of its length: check that the plan"
+          + " is meant so."),
+  /** A point or the piece's attachment comes to lie below the ground the stem stands on. */
+  BELOW_BASE("Contact {contact} comes to lie below the base of its stem."),
+  /** Raising through the wraps of a lowering device. */
+  RAISING_THROUGH_WRAPS(
+      "Raising through {wraps} wraps takes {hand} at the hand: take wraps off before raising."),
+  /** The hold needed at the ground is above what the plan says a worker can hold. */
+  HOLD_ABOVE_HAND_FORCE(
+      "The ground worker must hold {needed}, more than the {stated} that the plan states: {wraps}"
+          + " wraps would do at this friction."),
+  /** A held load can run: the lower end of the held interval. */
+  HELD_IS_A_RANGE(
+      "Held at rest, every tension may lie anywhere between the lowering and the raising value; the"
+          + " lowering end is the one about to run."),
+  /** Static result: a piece that falls or swings loads the rope far more. */
+  SLOW_AND_STEADY(
+      "These are forces of slow, steady motion. A piece that drops, swings or is stopped short loads"
+          + " rope, points and stem far beyond them."),
+  /** A drop is stated in the plan but this analysis did not compute it. */
+  DROP_NOT_ANALYSED("The plan states a drop; this analysis is of slow motion only."),
+  /** Limits are stated in the plan but this analysis did not check them. */
+  LIMITS_NOT_CHECKED("The plan states limits; this analysis did not compare them with the demands."),
+  /** A value was taken from memory by the authors of the data. */
+  DATUM_FROM_MEMORY("{name} = {value} was taken from data that is from memory: replace it."),
+  /** Wood data of small clear specimens stand for a whole green stem. */
+  CLEAR_WOOD_DATA(
+      "Wood values of stem {stem} come from small clear specimens; a living stem with knots, decay"
+          + " or reaction wood may lie well below."),
+  /** No wood strength is known, so no load factor to strength is given. */
+  NO_STRENGTH("No strength is stated for stem {stem}: its stress is given but not judged."),
+  /** The hand leg behind a lowering device is left out of the pull on the stem. */
+  HAND_LEG_LEFT_OUT(
+      "The pull of the hand behind the lowering device ({hand}) is left out of the forces on stem"
+          + " {stem}: its direction is not stated.");
+
+  private final String sentence;
+
+  CautionCode(String sentence) {
+    this.sentence = sentence;
+  }
+
+  /**
+   * Returns the English sentence with its blanks in braces.
+   *
+   * @return the sentence
+   */
+  public String sentence() {
+    return sentence;
+  }
+}
