@@ -1,0 +1,77 @@
+package org.boleline;
+
+import org.assertj.core.data.Offset;
+import org.assertj.core.data.Percentage;
+
+/**
+ * The tolerances of all tests, each with its reason. Tests use these names, not bare numbers.
+ *
+ * <p>Relative unless the name says absolute.
+ */
+public final class Tolerances {
+  /** A closed formula against the same value by another route: some tens of roundings. */
+  public static final double ROUNDING = 1e-13;
+
+  /**
+   * A closed formula against a source that gives an equation or an exact figure. Looser than {@link
+   * #ROUNDING} because the other route may lose a few digits by cancellation.
+   */
+  public static final double EXACT = 1e-9;
+
+  /** Residual of a solution: largest unbalanced force or moment over the applied load. */
+  public static final double RESIDUAL = 1e-9;
+
+  /** A solved case against an independent solution of the same equations. */
+  public static final double SOLVED_CASE = 1e-6;
+
+  /**
+   * A derivative against a central difference with a step of the cube root of machine precision:
+   * truncation and rounding of the difference are both near 1e-10 then, times the curvature.
+   */
+  public static final double CENTRAL_DIFFERENCE = 1e-7;
+
+  /** Absolute counterpart of {@link #ROUNDING} for pure numbers and angles of order 1. */
+  public static final double ROUNDING_ABSOLUTE = 1e-13;
+
+  private Tolerances() {}
+
+  /**
+   * Half a unit in the last printed figure: what rounding of a printed value takes away.
+   *
+   * @param lastFigure value of one unit of the last figure, such as 0.01
+   * @return the absolute bound, with room for the doubles themselves
+   */
+  public static Offset<Double> printedTo(double lastFigure) {
+    return Offset.offset(0.5 * lastFigure * (1 + EXACT));
+  }
+
+  /**
+   * One unit in the last printed figure: for sources that cut figures off instead of rounding.
+   *
+   * @param lastFigure value of one unit of the last figure, such as 0.01
+   * @return the absolute bound, with room for the doubles themselves
+   */
+  public static Offset<Double> cutOffTo(double lastFigure) {
+    return Offset.offset(lastFigure * (1 + EXACT));
+  }
+
+  /**
+   * A relative bound in the form of the assertion library.
+   *
+   * @param fraction the bound as a fraction, such as {@link #EXACT}
+   * @return the same in percent
+   */
+  public static Percentage relative(double fraction) {
+    return Percentage.withPercentage(100 * fraction);
+  }
+
+  /**
+   * An absolute bound in the form of the assertion library.
+   *
+   * @param bound the bound, in the unit of the compared values
+   * @return the same as an offset
+   */
+  public static Offset<Double> absolute(double bound) {
+    return Offset.offset(bound);
+  }
+}
