@@ -78,7 +78,8 @@ public final class Turn {
     double f = Si.valueZeroOrMore(swept, Kind.ANGLE, "swept");
     double b = Si.valueZeroOrMore(lead, Kind.ANGLE, "lead");
     if (b >= Math.PI / 2) {
-      throw new IllegalArgumentException("lead: wants less than a quarter turn, got " + lead);
+      throw new IllegalArgumentException(
+          "lead: wants less than a quarter turn, got " + QuantityText.print(lead, Kind.ANGLE));
     }
     return new Turn(f * Math.cos(b));
   }
