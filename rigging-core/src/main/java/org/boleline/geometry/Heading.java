@@ -32,7 +32,8 @@ public final class Heading {
   public static Heading of(Quantity<Angle> lean, Quantity<Angle> azimuth) {
     double l = Si.valueZeroOrMore(lean, Kind.ANGLE, "lean");
     if (l > Math.PI) {
-      throw new IllegalArgumentException("lean: wants at most half a turn, got " + lean);
+      throw new IllegalArgumentException(
+          "lean: wants at most half a turn, got " + QuantityText.print(lean, Kind.ANGLE));
     }
     return new Heading(l, Si.value(azimuth, Kind.ANGLE, "azimuth"));
   }

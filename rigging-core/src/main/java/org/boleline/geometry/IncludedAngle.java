@@ -32,7 +32,8 @@ public final class IncludedAngle {
     double radians = Si.valueZeroOrMore(angle, Kind.ANGLE, "angle between the legs");
     if (radians > Math.PI) {
       throw new IllegalArgumentException(
-          "angle between the legs: wants at most half a turn, got " + angle);
+          "angle between the legs: wants at most half a turn, got "
+              + QuantityText.print(angle, Kind.ANGLE));
     }
     return new IncludedAngle(radians);
   }

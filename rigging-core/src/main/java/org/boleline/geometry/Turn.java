@@ -2,6 +2,7 @@ package org.boleline.geometry;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import org.boleline.internal.friction.FrictionKernel;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
@@ -78,9 +79,10 @@ public final class Turn {
     double f = Si.valueZeroOrMore(swept, Kind.ANGLE, "swept");
     double b = Si.valueZeroOrMore(lead, Kind.ANGLE, "lead");
     if (b >= Math.PI / 2) {
-      throw new IllegalArgumentException("lead: wants less than a quarter turn, got " + lead);
+      throw new IllegalArgumentException(
+          "lead: wants less than a quarter turn, got " + QuantityText.print(lead, Kind.ANGLE));
     }
-    return new Turn(f * Math.cos(b));
+    return new Turn(FrictionKernel.helixTurn(f, b));
   }
 
   /**
