@@ -14,7 +14,13 @@ import java.util.TreeMap;
  * @param values numbers and names that belong to it, as text, by name
  */
 public record Caution(CautionCode code, String place, Map<String, String> values) {
-  /** Makes a caution; the values are copied and sorted by name. */
+  /**
+   * Makes a caution; the values are copied and sorted by name.
+   *
+   * @param code what kind of care
+   * @param place where: a JSON pointer into the plan, or empty for the whole
+   * @param values numbers and names that belong to it, as text, by name
+   */
   public Caution {
     values = Collections.unmodifiableMap(new TreeMap<>(values));
   }

@@ -55,7 +55,8 @@ public enum CautionCode {
   /** A drop is stated in the plan but this analysis did not compute it. */
   DROP_NOT_ANALYSED("The plan states a drop; this analysis is of slow motion only."),
   /** Limits are stated in the plan but this analysis did not check them. */
-  LIMITS_NOT_CHECKED("The plan states limits; this analysis did not compare them with the demands."),
+  LIMITS_NOT_CHECKED(
+      "The plan states limits; this analysis did not compare them with the demands."),
   /** A value was taken from memory by the authors of the data. */
   DATUM_FROM_MEMORY("{name} = {value} was taken from data that is from memory: replace it."),
   /** Wood data of small clear specimens stand for a whole green stem. */

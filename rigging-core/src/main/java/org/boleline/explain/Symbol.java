@@ -13,6 +13,11 @@ public record Symbol(String name, String meaning, String unit, double least, dou
   /**
    * Makes a symbol.
    *
+   * @param name the symbol as written in the formula's text
+   * @param meaning what it stands for
+   * @param unit UCUM code of the unit its number is in; {@code 1} for a pure number
+   * @param least least value within the formula's range of validity
+   * @param most greatest value within the formula's range of validity
    * @throws IllegalArgumentException if the range is empty or a bound is not a number
    */
   public Symbol {

@@ -1,8 +1,8 @@
 /**
  * Equations as objects, data with their sources, cautions and refusals.
  *
- * <p>A {@link org.boleline.explain.Formula} holds its text, symbols, units, range, source and code in
- * one place, so that a number and its explanation cannot part:
+ * <p>A {@link org.boleline.explain.Formula} holds its text, symbols, units, range, source and code
+ * in one place, so that a number and its explanation cannot part:
  *
  * <pre>{@code
  * double slack = FrictionFormulas.FIXED_ROUND_SLACK.value(1800, 0.25, 2.094);

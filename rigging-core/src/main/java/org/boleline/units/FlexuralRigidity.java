@@ -3,7 +3,8 @@ package org.boleline.units;
 import javax.measure.Quantity;
 
 /**
- * Quantity kind: flexural rigidity, modulus of elasticity times second moment of area. Its SI unit is newton square metres.
+ * Quantity kind: flexural rigidity, modulus of elasticity times second moment of area. Its SI unit
+ * is newton square metres.
  *
  * <p>The resistance of a section to bending.
  */

@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class QuantityText {
   private static final Pattern FORM =
-      Pattern.compile("([-+]?[0-9]+(?:\\.[0-9]+)?(?:[eE][-+]?[0-9]{1,3})?) ([A-Za-z][A-Za-z0-9./]*)");
+      Pattern.compile(
+          "([-+]?[0-9]+(?:\\.[0-9]+)?(?:[eE][-+]?[0-9]{1,3})?) ([A-Za-z][A-Za-z0-9./]*)");
   private static final BigDecimal PI =
       new BigDecimal("3.14159265358979323846264338327950288419716939937510582");
   private static final MathContext DIGITS = new MathContext(50);
@@ -56,7 +57,8 @@ public final class QuantityText {
     }
     double value = new BigDecimal(form.group(1)).multiply(entry.factor(), DIGITS).doubleValue();
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException("wants " + wants(kind) + " that fits a number, got \"" + text + "\"");
+      throw new IllegalArgumentException(
+          "wants " + wants(kind) + " that fits a number, got \"" + text + "\"");
     }
     return Si.of(value, kind);
   }
@@ -212,8 +214,7 @@ public final class QuantityText {
     put(t, Kind.ROTATIONAL_STIFFNESS, "MN.m/rad", "1000000");
     t.put(
         "kN.m/deg",
-        new Entry(
-            Kind.ROTATIONAL_STIFFNESS, new BigDecimal(180000).divide(PI, DIGITS)));
+        new Entry(Kind.ROTATIONAL_STIFFNESS, new BigDecimal(180000).divide(PI, DIGITS)));
     t.put("lbf.ft/rad", new Entry(Kind.ROTATIONAL_STIFFNESS, POUND_FORCE.multiply(FOOT)));
     put(t, Kind.STIFFNESS, "N/m", "1");
     put(t, Kind.STIFFNESS, "kN/m", "1000");

@@ -22,8 +22,8 @@ import tech.units.indriya.unit.TransformedUnit;
 /**
  * Unit constants, each exact by its definition.
  *
- * <p>Foot (0.3048 m), pound (0.45359237 kg) and inch (0.0254 m) are exact by the international
- * yard and pound agreement of 1959; standard gravity (9.80665 m/s2) is exact by the third General
+ * <p>Foot (0.3048 m), pound (0.45359237 kg) and inch (0.0254 m) are exact by the international yard
+ * and pound agreement of 1959; standard gravity (9.80665 m/s2) is exact by the third General
  * Conference on Weights and Measures of 1901; pound-force follows from the two.
  */
 public final class Units {
