@@ -19,11 +19,17 @@ public record Source(String id, String title, Reading reading) {
     /** From memory; not checked against the source. */
     FROM_MEMORY,
     /** Stated by the user of the library. */
-    STATED
+    STATED,
+    /** Chosen by the authors of this library for what a plan leaves open; not measured. */
+    DEFAULT
   }
 
   /** The user's own statement in a plan. */
   public static final Source PLAN = new Source("plan", "stated in the plan", Reading.STATED);
+
+  /** A default of the plan format. */
+  public static final Source DEFAULT =
+      new Source("default", "default of the plan format", Reading.DEFAULT);
 
   /**
    * Obtains a source of the kind "common practice, no source".

@@ -2,6 +2,7 @@ package org.boleline.geometry;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import org.boleline.internal.friction.FrictionKernel;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
@@ -81,7 +82,7 @@ public final class Turn {
       throw new IllegalArgumentException(
           "lead: wants less than a quarter turn, got " + QuantityText.print(lead, Kind.ANGLE));
     }
-    return new Turn(f * Math.cos(b));
+    return new Turn(FrictionKernel.helixTurn(f, b));
   }
 
   /**

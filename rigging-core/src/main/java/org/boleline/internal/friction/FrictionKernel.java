@@ -99,4 +99,92 @@ public final class FrictionKernel {
   private static double drag(double e) {
     return (1 - e) / (2 * Math.sqrt(e));
   }
+
+  /**
+   * Returns the friction that stands for a V-groove.
+   *
+   * @param mu coefficient of friction of the flanks
+   * @param a half of the angle between the flanks, in radians, above zero
+   * @return mu / sin(a)
+   */
+  public static double vGroove(double mu, double a) {
+    return mu / Math.sin(a);
+  }
+
+  /**
+   * Returns the turn of a helical wrap around a cylinder.
+   *
+   * <p>Curvature cos(b)^2 / r over a length r f / cos(b).
+   *
+   * @param f azimuth swept, in radians
+   * @param b lead angle of the helix, in radians
+   * @return f cos(b)
+   */
+  public static double helixTurn(double f, double b) {
+    return f * Math.cos(b);
+  }
+
+  /**
+   * Returns the friction at one tension where friction depends on the load.
+   *
+   * @param tension rope tension, above zero
+   * @param mu friction at the line load p
+   * @param p line load (tension over radius) at which mu holds, above zero
+   * @param n exponent: friction force grows with the n-th power of the line load
+   * @param r radius of the contact, above zero
+   * @return mu (tension / (r p))^(n - 1)
+   */
+  public static double loadDependentFriction(
+      double tension, double mu, double p, double n, double r) {
+    return mu * Math.pow(tension / (r * p), n - 1);
+  }
+
+  /**
+   * Returns the tight-side tension where friction depends on the load.
+   *
+   * <p>With m = 1 - n and z = w times the friction at the slack side's tension: T_slack (1 + m
+   * z)^(1 / m), written with log1p so that it runs into exp(z) at n = 1 without loss of digits.
+   *
+   * @param slack slack-side tension, zero or more
+   * @param mu friction at the line load p
+   * @param p line load (tension over radius) at which mu holds, above zero
+   * @param n exponent
+   * @param r radius of the contact, above zero
+   * @param w turn in radians
+   * @return the tension; infinite or not a number where n is above 1 and no finite tension slips
+   */
+  public static double loadDependentTight(
+      double slack, double mu, double p, double n, double r, double w) {
+    double m = 1 - n;
+    if (slack == 0) {
+      return m > 0 ? r * p * Math.pow(m * mu * w, 1 / m) : 0;
+    }
+    double z = w * loadDependentFriction(slack, mu, p, n, r);
+    return slack * Math.exp(m == 0 ? z : Math.log1p(m * z) / m);
+  }
+
+  /**
+   * Returns the slack-side tension where friction depends on the load: the inverse of {@link
+   * #loadDependentTight}.
+   *
+   * @param tight tight-side tension, zero or more
+   * @param mu friction at the line load p
+   * @param p line load (tension over radius) at which mu holds, above zero
+   * @param n exponent
+   * @param r radius of the contact, above zero
+   * @param w turn in radians
+   * @return the tension; zero where friction alone holds the tight side (n below 1 only)
+   */
+  public static double loadDependentSlack(
+      double tight, double mu, double p, double n, double r, double w) {
+    double m = 1 - n;
+    if (tight == 0) {
+      return 0;
+    }
+    double z = w * loadDependentFriction(tight, mu, p, n, r);
+    if (m * z >= 1) {
+      return 0;
+    }
+    return tight * Math.exp(m == 0 ? -z : Math.log1p(-m * z) / m);
+  }
 }

@@ -1,0 +1,211 @@
+package org.boleline.plan;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.boleline.explain.Datum;
+import org.boleline.explain.Refusals;
+import org.boleline.explain.Source;
+import org.boleline.rope.Hardware;
+import org.boleline.rope.Ideal;
+import org.boleline.units.Kind;
+import org.boleline.units.QuantityText;
+import org.boleline.units.Si;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A redirect of the rope on a stem.
+ *
+ * <p>It may sit on the axis, on a rigid arm square to the axis (its offset), and at the end of a
+ * sling. Immutable and thread-safe; equality is exact, on what was stated.
+ */
+public final class Contact {
+  private final String stem;
+  private final double at;
+  private final Hardware hardware;
+  private final @Nullable Double sling;
+  private final @Nullable Double offset;
+
+  private Contact(
+      String stem, double at, Hardware hardware, @Nullable Double sling, @Nullable Double offset) {
+    this.stem = stem;
+    this.at = at;
+    this.hardware = hardware;
+    this.sling = sling;
+    this.offset = offset;
+  }
+
+  /**
+   * Obtains a contact on the axis of a stem, without a sling.
+   *
+   * @param stem id of the stem, not null
+   * @param at station on the stem, zero or more, not null
+   * @param hardware what the rope runs over, not null
+   * @return the contact
+   * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
+   */
+  public static Contact of(String stem, Quantity<Length> at, Hardware hardware) {
+    requireNonNull(stem, "stem");
+    requireNonNull(at, "at");
+    requireNonNull(hardware, "hardware");
+    return Refusals.check(refusals -> stated(stem, at, hardware, null, null, refusals));
+  }
+
+  /**
+   * Obtains a contact as stated, for readers of files.
+   *
+   * @param stem id of the stem, or null if that could not be had
+   * @param at station on the stem, or null if that could not be had
+   * @param hardware what the rope runs over, or null if that could not be had
+   * @param sling length of the sling, or null if none is stated
+   * @param offset the rigid arm, or null if none is stated
+   * @param refusals notes what is wrong, at the contact
+   * @return the contact
+   */
+  public static Contact stated(
+      @Nullable String stem,
+      @Nullable Quantity<Length> at,
+      @Nullable Hardware hardware,
+      @Nullable Quantity<Length> sling,
+      @Nullable Quantity<Length> offset,
+      Refusals refusals) {
+    return new Contact(
+        refusals.at("stem").present(stem, "the id of a stem of this plan", ""),
+        Bounds.station(at, refusals),
+        refusals
+            .at("hardware")
+            .present(hardware, "one of ideal, ring, sheave, bark", Ideal.INSTANCE),
+        sling == null
+            ? null
+            : (Double) refusals.at("sling").between(sling, Kind.LENGTH, 0, Bounds.REACH),
+        Bounds.offset(offset, refusals));
+  }
+
+  /**
+   * Returns this contact at the end of a sling.
+   *
+   * @param sling length of the sling, zero or more, at most 20 m, not null; zero puts the hardware
+   *     on the stem
+   * @return the contact
+   * @throws org.boleline.explain.PlanRefusedException if the length is outside its range
+   */
+  public Contact withSling(Quantity<Length> sling) {
+    requireNonNull(sling, "sling");
+    return Refusals.check(
+        refusals ->
+            stated(stem, at(), hardware, sling, offset == null ? null : offset(), refusals));
+  }
+
+  /**
+   * Returns this contact on a rigid arm from the axis, square to it in the vertical plane through
+   * it.
+   *
+   * @param offset length of the arm, positive toward the underside of the stem (for a plumb stem:
+   *     toward its azimuth), negative toward its upper side; at most 20 m either way, not null
+   * @return the contact
+   * @throws org.boleline.explain.PlanRefusedException if the length is outside its range
+   */
+  public Contact withOffset(Quantity<Length> offset) {
+    requireNonNull(offset, "offset");
+    return Refusals.check(
+        refusals -> stated(stem, at(), hardware, sling == null ? null : sling(), offset, refusals));
+  }
+
+  double atMetres() {
+    return at;
+  }
+
+  double slingMetres() {
+    return sling == null ? 0 : sling;
+  }
+
+  double offsetMetres() {
+    return offset == null ? 0 : offset;
+  }
+
+  /**
+   * Returns the stem.
+   *
+   * @return its id
+   */
+  public String stem() {
+    return stem;
+  }
+
+  /**
+   * Returns the station on the stem.
+   *
+   * @return the station in metres from the base
+   */
+  public Quantity<Length> at() {
+    return Si.of(at, Kind.LENGTH);
+  }
+
+  /**
+   * Returns what the rope runs over.
+   *
+   * @return the hardware
+   */
+  public Hardware hardware() {
+    return hardware;
+  }
+
+  /**
+   * Returns the length of the sling.
+   *
+   * @return the length in metres, zero or more; zero by default
+   */
+  public Quantity<Length> sling() {
+    return Si.of(slingMetres(), Kind.LENGTH);
+  }
+
+  /**
+   * Returns the rigid arm from the axis to where the sling or the hardware sits.
+   *
+   * @return the arm in metres, positive toward the underside, negative toward the upper side; zero
+   *     by default
+   */
+  public Quantity<Length> offset() {
+    return Si.of(offsetMetres(), Kind.LENGTH);
+  }
+
+  /**
+   * Returns what was left to defaults.
+   *
+   * @return the data; the names are JSON pointers from this contact, such as {@code /sling}
+   */
+  public List<Datum> taken() {
+    List<Datum> taken = new ArrayList<>();
+    if (sling == null) {
+      taken.add(new Datum("/sling", "0 m", Source.DEFAULT, null));
+    }
+    if (offset == null) {
+      taken.add(new Datum("/offset", "0 m", Source.DEFAULT, null));
+    }
+    return List.copyOf(taken);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Contact c
+        && stem.equals(c.stem)
+        && Double.compare(at, c.at) == 0
+        && hardware.equals(c.hardware)
+        && Objects.equals(sling, c.sling)
+        && Objects.equals(offset, c.offset);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(stem, at, hardware, sling, offset);
+  }
+
+  @Override
+  public String toString() {
+    return hardware + " on " + stem + " at " + QuantityText.print(at(), Kind.LENGTH);
+  }
+}

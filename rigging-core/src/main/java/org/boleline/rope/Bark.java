@@ -1,0 +1,45 @@
+package org.boleline.rope;
+
+import org.boleline.explain.Step;
+import org.boleline.geometry.Turn;
+
+/**
+ * A rope that runs over bark or through a crotch of the tree.
+ *
+ * <p>The same law as {@link FrictionRing}; a kind of its own because its friction is large, differs
+ * between species and places, and wears the rope.
+ *
+ * @param friction coefficient of friction between rope and bark, from 0 to 2
+ */
+public record Bark(double friction) implements Hardware {
+  /**
+   * Makes the contact.
+   *
+   * @throws IllegalArgumentException if the friction is outside 0 to 2 or not a number
+   */
+  public Bark {
+    Checks.friction(friction);
+  }
+
+  @Override
+  public String name() {
+    return "bark";
+  }
+
+  /**
+   * Returns the tension ratio with its explanation.
+   *
+   * @equation t = exp(mu * w)
+   * @validity mu 0.05 to 0.6, w up to 12 pi; outside it is computed, and the step cautions. Left
+   *     out: bending stiffness and weight of the rope, speed
+   * @source Euler-Eytelwein
+   * @accuracy rounding only
+   * @param turn turn of the rope at the contact, not null
+   * @return the step
+   * @throws IllegalArgumentException if the ratio exceeds the largest double
+   */
+  @Override
+  public Step step(Turn turn) {
+    return FrictionFormulas.CAPSTAN.step(friction, Radians.of(turn));
+  }
+}
