@@ -13,6 +13,10 @@ import org.boleline.explain.Formula;
 import org.boleline.explain.Source;
 import org.boleline.explain.Step;
 import org.boleline.explain.Symbol;
+import org.boleline.geometry.Turn;
+import org.boleline.units.Amounts;
+import org.boleline.units.Kind;
+import org.boleline.units.Si;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -93,6 +97,13 @@ class FrictionFormulasTest {
             .toArray();
     double[] inputs = Arrays.copyOf(printed, printed.length - 1);
     assertThat(formula.value(inputs)).isEqualTo(printed[printed.length - 1]);
+  }
+
+  @Test
+  void the_turn_of_a_helix_is_that_of_the_angle_type() {
+    Turn turn = Turn.ofHelix(Amounts.radians(7), Amounts.radians(0.3));
+    assertThat(FrictionFormulas.HELIX_TURN.value(7, 0.3))
+        .isEqualTo(Si.value(turn.angle(), Kind.ANGLE, "turn"));
   }
 
   /** A value inside every range, different for each symbol; whole numbers for counts. */

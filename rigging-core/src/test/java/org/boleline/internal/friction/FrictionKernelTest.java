@@ -108,6 +108,16 @@ class FrictionKernelTest {
             difference, absolute(CENTRAL_DIFFERENCE * FrictionKernel.ratio(law, parameter, w)));
   }
 
+  @ParameterizedTest
+  @ValueSource(doubles = {4, 6, 7, 9, 12})
+  void the_slope_of_a_sheave_holds_beyond_a_half_turn_too(double w) {
+    double step = 1e-5;
+    double difference =
+        (FrictionKernel.sheave(0.8, w + step) - FrictionKernel.sheave(0.8, w - step)) / (2 * step);
+    assertThat(FrictionKernel.ratioSlope(FrictionKernel.SHEAVE, 0.8, w))
+        .isCloseTo(difference, absolute(CENTRAL_DIFFERENCE));
+  }
+
   @Property
   void a_round_contact_multiplies_over_turns_laid_one_after_another(
       @ForAll @Scale(15) @DoubleRange(min = 0, max = 1) double mu,
