@@ -75,7 +75,6 @@ public final class FrictionFormulas {
       new Symbol("t", "tight-side over slack-side tension", "1", 1, NO_LIMIT);
   private static final Symbol FRICTION =
       new Symbol("mu", "coefficient of friction", "1", 0.05, 0.6);
-  private static final Symbol ANY_TURN = new Symbol("w", "turn of the rope", "rad", 0, NO_LIMIT);
   private static final Symbol TURN = new Symbol("w", "turn of the rope", "rad", 0, 12 * Math.PI);
   private static final Symbol TIGHT = force("T_tight", "tension on the tight side");
   private static final Symbol SLACK = force("T_slack", "tension on the slack side");
@@ -102,10 +101,10 @@ public final class FrictionFormulas {
           "FRI-1",
           "t = 1",
           RATIO,
-          List.of(ANY_TURN),
-          "the limit of no friction",
+          List.of(),
+          "the limit of no friction, at any turn",
           LIMIT_OF_SLIP,
-          x -> FrictionKernel.ratio(FrictionKernel.IDEAL, 0, x[0]));
+          x -> FrictionKernel.ratio(FrictionKernel.IDEAL, 0, 0));
 
   /** FRI-2: tension ratio over a fixed round contact. */
   public static final Formula CAPSTAN =
@@ -151,7 +150,7 @@ public final class FrictionFormulas {
       Formula.of(
           "FRI-5",
           "w = f * cos(b)",
-          ANY_TURN,
+          new Symbol("w", "turn of the rope", "rad", 0, NO_LIMIT),
           List.of(
               new Symbol("f", "azimuth swept around the cylinder", "rad", 0, NO_LIMIT),
               new Symbol("b", "lead angle of the helix", "rad", 0, Math.PI / 2)),

@@ -1,5 +1,7 @@
 package org.boleline.rope;
 
+import static java.util.Objects.requireNonNull;
+
 import org.boleline.explain.Step;
 import org.boleline.geometry.Turn;
 
@@ -26,7 +28,8 @@ public final class Ideal implements Hardware {
    */
   @Override
   public Step step(Turn turn) {
-    return FrictionFormulas.NO_FRICTION.step(Radians.of(turn));
+    requireNonNull(turn, "turn");
+    return FrictionFormulas.NO_FRICTION.step();
   }
 
   @Override

@@ -1,9 +1,10 @@
 package org.boleline.units;
 
+import static java.util.Objects.requireNonNull;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,9 +33,9 @@ public final class QuantityText {
   private static final BigDecimal POUND = new BigDecimal("0.45359237");
   private static final BigDecimal POUND_FORCE = new BigDecimal("4.4482216152605");
   private static final BigDecimal KILOGRAM_FORCE = new BigDecimal("9.80665");
-  private static final Map<String, Entry> TABLE = table();
 
-  private record Entry(Kind<?> kind, BigDecimal factor) {}
+  /** For each kind its symbols, the usual one first, with their factors to the SI unit. */
+  private static final Map<Kind<?>, Map<String, BigDecimal>> TABLE = table();
 
   private QuantityText() {}
 
@@ -51,11 +52,11 @@ public final class QuantityText {
    */
   public static <Q extends Quantity<Q>> Quantity<Q> parse(String text, Kind<Q> kind) {
     Matcher form = FORM.matcher(text);
-    @Nullable Entry entry = form.matches() ? TABLE.get(form.group(2)) : null;
-    if (entry == null || entry.kind() != kind) {
+    @Nullable BigDecimal factor = form.matches() ? factors(kind).get(form.group(2)) : null;
+    if (factor == null) {
       throw new IllegalArgumentException("wants " + wants(kind) + ", got \"" + text + "\"");
     }
-    double value = new BigDecimal(form.group(1)).multiply(entry.factor(), DIGITS).doubleValue();
+    double value = new BigDecimal(form.group(1)).multiply(factor, DIGITS).doubleValue();
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(
           "wants " + wants(kind) + " that fits a number, got \"" + text + "\"");
@@ -87,14 +88,7 @@ public final class QuantityText {
    * @return the symbols
    */
   public static List<String> symbols(Kind<?> kind) {
-    List<String> symbols = new ArrayList<>();
-    TABLE.forEach(
-        (symbol, entry) -> {
-          if (entry.kind() == kind) {
-            symbols.add(symbol);
-          }
-        });
-    return List.copyOf(symbols);
+    return List.copyOf(factors(kind).keySet());
   }
 
   /**
@@ -105,11 +99,17 @@ public final class QuantityText {
    * @throws IllegalArgumentException if the symbol is not in the table
    */
   public static BigDecimal factor(String symbol) {
-    @Nullable Entry entry = TABLE.get(symbol);
-    if (entry == null) {
-      throw new IllegalArgumentException("unknown unit symbol \"" + symbol + "\"");
+    for (Map<String, BigDecimal> factors : TABLE.values()) {
+      @Nullable BigDecimal factor = factors.get(symbol);
+      if (factor != null) {
+        return factor;
+      }
     }
-    return entry.factor();
+    throw new IllegalArgumentException("unknown unit symbol \"" + symbol + "\"");
+  }
+
+  private static Map<String, BigDecimal> factors(Kind<?> kind) {
+    return requireNonNull(TABLE.get(kind), kind.name());
   }
 
   /**
@@ -146,15 +146,7 @@ public final class QuantityText {
     if (value == Math.rint(value) && Math.abs(value) < 1e15) {
       return Long.toString((long) value);
     }
-    BigDecimal exact = new BigDecimal(value);
-    BigDecimal shortest = exact;
-    for (int digits = 1; digits <= 17; digits = digits < 15 ? 15 : digits + 1) {
-      shortest = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-      if (shortest.doubleValue() == value) {
-        break;
-      }
-    }
-    shortest = shortest.stripTrailingZeros();
+    BigDecimal shortest = shortest(value);
     int exponent = shortest.precision() - shortest.scale() - 1;
     if (exponent >= -6 && exponent < 21) {
       return shortest.toPlainString();
@@ -167,71 +159,90 @@ public final class QuantityText {
         + exponent;
   }
 
-  private static Map<String, Entry> table() {
-    Map<String, Entry> t = new LinkedHashMap<>();
-    put(t, Kind.LENGTH, "m", "1");
-    put(t, Kind.LENGTH, "cm", "0.01");
-    put(t, Kind.LENGTH, "mm", "0.001");
-    t.put("ft", new Entry(Kind.LENGTH, FOOT));
-    t.put("in", new Entry(Kind.LENGTH, INCH));
-    put(t, Kind.ANGLE, "rad", "1");
-    t.put("deg", new Entry(Kind.ANGLE, PI.divide(new BigDecimal(180), DIGITS)));
-    put(t, Kind.MASS, "kg", "1");
-    put(t, Kind.MASS, "g", "0.001");
-    put(t, Kind.MASS, "t", "1000");
-    t.put("lb", new Entry(Kind.MASS, POUND));
-    put(t, Kind.TIME, "s", "1");
-    put(t, Kind.TIME, "ms", "0.001");
-    put(t, Kind.TIME, "min", "60");
-    put(t, Kind.FORCE, "N", "1");
-    put(t, Kind.FORCE, "kN", "1000");
-    put(t, Kind.FORCE, "MN", "1000000");
-    t.put("lbf", new Entry(Kind.FORCE, POUND_FORCE));
-    t.put("kgf", new Entry(Kind.FORCE, KILOGRAM_FORCE));
-    put(t, Kind.PRESSURE, "Pa", "1");
-    put(t, Kind.PRESSURE, "kPa", "1000");
-    put(t, Kind.PRESSURE, "MPa", "1000000");
-    put(t, Kind.PRESSURE, "GPa", "1000000000");
-    put(t, Kind.PRESSURE, "N/mm2", "1000000");
-    t.put("psi", new Entry(Kind.PRESSURE, POUND_FORCE.divide(INCH.pow(2), DIGITS)));
-    put(t, Kind.ENERGY, "J", "1");
-    put(t, Kind.ENERGY, "kJ", "1000");
-    t.put("ft.lbf", new Entry(Kind.ENERGY, POUND_FORCE.multiply(FOOT)));
-    put(t, Kind.AREA, "m2", "1");
-    put(t, Kind.AREA, "cm2", "0.0001");
-    put(t, Kind.AREA, "mm2", "0.000001");
-    t.put("ft2", new Entry(Kind.AREA, FOOT.pow(2)));
-    t.put("in2", new Entry(Kind.AREA, INCH.pow(2)));
-    put(t, Kind.VOLUME, "m3", "1");
-    t.put("ft3", new Entry(Kind.VOLUME, FOOT.pow(3)));
-    put(t, Kind.ACCELERATION, "m/s2", "1");
-    t.put("ft/s2", new Entry(Kind.ACCELERATION, FOOT));
-    put(t, Kind.MOMENT, "N.m", "1");
-    put(t, Kind.MOMENT, "kN.m", "1000");
-    t.put("lbf.ft", new Entry(Kind.MOMENT, POUND_FORCE.multiply(FOOT)));
-    put(t, Kind.ROTATIONAL_STIFFNESS, "N.m/rad", "1");
-    put(t, Kind.ROTATIONAL_STIFFNESS, "kN.m/rad", "1000");
-    put(t, Kind.ROTATIONAL_STIFFNESS, "MN.m/rad", "1000000");
-    t.put(
-        "kN.m/deg",
-        new Entry(Kind.ROTATIONAL_STIFFNESS, new BigDecimal(180000).divide(PI, DIGITS)));
-    t.put("lbf.ft/rad", new Entry(Kind.ROTATIONAL_STIFFNESS, POUND_FORCE.multiply(FOOT)));
-    put(t, Kind.STIFFNESS, "N/m", "1");
-    put(t, Kind.STIFFNESS, "kN/m", "1000");
-    t.put("lbf/ft", new Entry(Kind.STIFFNESS, POUND_FORCE.divide(FOOT, DIGITS)));
-    put(t, Kind.FLEXURAL_RIGIDITY, "N.m2", "1");
-    put(t, Kind.FLEXURAL_RIGIDITY, "kN.m2", "1000");
-    put(t, Kind.LINEAR_DENSITY, "kg/m", "1");
-    put(t, Kind.LINEAR_DENSITY, "g/m", "0.001");
-    t.put("lb/ft", new Entry(Kind.LINEAR_DENSITY, POUND.divide(FOOT, DIGITS)));
-    put(t, Kind.DENSITY, "kg/m3", "1");
-    put(t, Kind.DENSITY, "t/m3", "1000");
-    t.put("lb/ft3", new Entry(Kind.DENSITY, POUND.divide(FOOT.pow(3), DIGITS)));
-    put(t, Kind.SECOND_MOMENT_OF_AREA, "m4", "1");
+  private static BigDecimal shortest(double value) {
+    BigDecimal exact = new BigDecimal(value);
+    // Above a power of two the doubles lie wider apart than below: away from zero a number may
+    // read back where the nearest one of as many digits does not.
+    boolean powerOfTwo = Math.abs(value) == Math.scalb(1.0, Math.getExponent(value));
+    // Of a normal double, 15 digits tell whether any lower count will do.
+    int digits = Math.abs(value) < Double.MIN_NORMAL ? 1 : 15;
+    while (true) {
+      BigDecimal rounded = exact.round(new MathContext(digits, RoundingMode.HALF_EVEN));
+      if (rounded.doubleValue() != value && powerOfTwo) {
+        rounded = exact.round(new MathContext(digits, RoundingMode.UP));
+      }
+      if (rounded.doubleValue() == value) {
+        return rounded.stripTrailingZeros();
+      }
+      digits++;
+    }
+  }
+
+  private static Map<Kind<?>, Map<String, BigDecimal>> table() {
+    Map<Kind<?>, Map<String, BigDecimal>> t = new LinkedHashMap<>();
+    put(t, Kind.LENGTH, "m", BigDecimal.ONE);
+    put(t, Kind.LENGTH, "cm", new BigDecimal("0.01"));
+    put(t, Kind.LENGTH, "mm", new BigDecimal("0.001"));
+    put(t, Kind.LENGTH, "ft", FOOT);
+    put(t, Kind.LENGTH, "in", INCH);
+    put(t, Kind.ANGLE, "rad", BigDecimal.ONE);
+    put(t, Kind.ANGLE, "deg", PI.divide(new BigDecimal(180), DIGITS));
+    put(t, Kind.MASS, "kg", BigDecimal.ONE);
+    put(t, Kind.MASS, "g", new BigDecimal("0.001"));
+    put(t, Kind.MASS, "t", new BigDecimal("1000"));
+    put(t, Kind.MASS, "lb", POUND);
+    put(t, Kind.TIME, "s", BigDecimal.ONE);
+    put(t, Kind.TIME, "ms", new BigDecimal("0.001"));
+    put(t, Kind.TIME, "min", new BigDecimal("60"));
+    put(t, Kind.FORCE, "N", BigDecimal.ONE);
+    put(t, Kind.FORCE, "kN", new BigDecimal("1000"));
+    put(t, Kind.FORCE, "MN", new BigDecimal("1000000"));
+    put(t, Kind.FORCE, "lbf", POUND_FORCE);
+    put(t, Kind.FORCE, "kgf", KILOGRAM_FORCE);
+    put(t, Kind.PRESSURE, "Pa", BigDecimal.ONE);
+    put(t, Kind.PRESSURE, "kPa", new BigDecimal("1000"));
+    put(t, Kind.PRESSURE, "MPa", new BigDecimal("1000000"));
+    put(t, Kind.PRESSURE, "GPa", new BigDecimal("1000000000"));
+    put(t, Kind.PRESSURE, "N/mm2", new BigDecimal("1000000"));
+    put(t, Kind.PRESSURE, "psi", POUND_FORCE.divide(INCH.pow(2), DIGITS));
+    put(t, Kind.ENERGY, "J", BigDecimal.ONE);
+    put(t, Kind.ENERGY, "kJ", new BigDecimal("1000"));
+    put(t, Kind.ENERGY, "ft.lbf", POUND_FORCE.multiply(FOOT));
+    put(t, Kind.AREA, "m2", BigDecimal.ONE);
+    put(t, Kind.AREA, "cm2", new BigDecimal("0.0001"));
+    put(t, Kind.AREA, "mm2", new BigDecimal("0.000001"));
+    put(t, Kind.AREA, "ft2", FOOT.pow(2));
+    put(t, Kind.AREA, "in2", INCH.pow(2));
+    put(t, Kind.VOLUME, "m3", BigDecimal.ONE);
+    put(t, Kind.VOLUME, "ft3", FOOT.pow(3));
+    put(t, Kind.ACCELERATION, "m/s2", BigDecimal.ONE);
+    put(t, Kind.ACCELERATION, "ft/s2", FOOT);
+    put(t, Kind.MOMENT, "N.m", BigDecimal.ONE);
+    put(t, Kind.MOMENT, "kN.m", new BigDecimal("1000"));
+    put(t, Kind.MOMENT, "lbf.ft", POUND_FORCE.multiply(FOOT));
+    put(t, Kind.ROTATIONAL_STIFFNESS, "N.m/rad", BigDecimal.ONE);
+    put(t, Kind.ROTATIONAL_STIFFNESS, "kN.m/rad", new BigDecimal("1000"));
+    put(t, Kind.ROTATIONAL_STIFFNESS, "MN.m/rad", new BigDecimal("1000000"));
+    put(t, Kind.ROTATIONAL_STIFFNESS, "kN.m/deg", new BigDecimal(180000).divide(PI, DIGITS));
+    put(t, Kind.ROTATIONAL_STIFFNESS, "lbf.ft/rad", POUND_FORCE.multiply(FOOT));
+    put(t, Kind.STIFFNESS, "N/m", BigDecimal.ONE);
+    put(t, Kind.STIFFNESS, "kN/m", new BigDecimal("1000"));
+    put(t, Kind.STIFFNESS, "lbf/ft", POUND_FORCE.divide(FOOT, DIGITS));
+    put(t, Kind.FLEXURAL_RIGIDITY, "N.m2", BigDecimal.ONE);
+    put(t, Kind.FLEXURAL_RIGIDITY, "kN.m2", new BigDecimal("1000"));
+    put(t, Kind.LINEAR_DENSITY, "kg/m", BigDecimal.ONE);
+    put(t, Kind.LINEAR_DENSITY, "g/m", new BigDecimal("0.001"));
+    put(t, Kind.LINEAR_DENSITY, "lb/ft", POUND.divide(FOOT, DIGITS));
+    put(t, Kind.DENSITY, "kg/m3", BigDecimal.ONE);
+    put(t, Kind.DENSITY, "t/m3", new BigDecimal("1000"));
+    put(t, Kind.DENSITY, "lb/ft3", POUND.divide(FOOT.pow(3), DIGITS));
+    put(t, Kind.SECTION_MODULUS, "m3", BigDecimal.ONE);
+    put(t, Kind.SECOND_MOMENT_OF_AREA, "m4", BigDecimal.ONE);
     return Collections.unmodifiableMap(t);
   }
 
-  private static void put(Map<String, Entry> table, Kind<?> kind, String symbol, String factor) {
-    table.put(symbol, new Entry(kind, new BigDecimal(factor)));
+  private static void put(
+      Map<Kind<?>, Map<String, BigDecimal>> table, Kind<?> kind, String symbol, BigDecimal factor) {
+    table.computeIfAbsent(kind, k -> new LinkedHashMap<>()).put(symbol, factor);
   }
 }

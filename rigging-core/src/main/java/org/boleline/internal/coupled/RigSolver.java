@@ -1,0 +1,399 @@
+package org.boleline.internal.coupled;
+
+import org.boleline.internal.path.RopePath;
+
+/**
+ * Finds the state that the loading leads to.
+ *
+ * <p>Own weight comes first, then the rig's load from nothing to its full size. If the full load
+ * leaves ample stiffness and little rotation, one solve is enough: the loading path is then without
+ * turning points. Otherwise the path is followed in steps, the least stiffness ratio is tested at
+ * each, and the load at which it vanishes is searched for.
+ */
+public final class RigSolver {
+  /** How a solve ended. */
+  public enum Ending {
+    /** A stable state at the full load was found. */
+    STABLE,
+    /** The path loses stability before the full load. */
+    UNSTABLE,
+    /** The rope pulls two neighbouring points together: the plan has no meaning for the model. */
+    TOGETHER,
+    /** The cells are too coarse to go on; only within the solver. */
+    TOO_COARSE,
+    /** The solver gave up. */
+    NOT_SOLVED
+  }
+
+  private static final double TOLERANCE = 1e-11;
+  private static final double ACCURACY = 1e-7;
+  private static final double AMPLE_STIFFNESS = 0.5;
+  private static final double LITTLE_TURN = 0.35;
+  private static final double STEP_TURN = 0.2;
+  private static final int MESHES = 6;
+
+  private final Rig rig;
+  private final RigState state;
+  private final RigState rest;
+  private final Krylov krylov;
+  private final double[] step;
+  private final double[] saved;
+  private double stiffness = 1;
+  private double lostAt = Double.NaN;
+  private boolean lostToOwnWeight;
+  private String reason = "";
+  private Ending ending = Ending.NOT_SOLVED;
+  private int together = -1;
+
+  /**
+   * Solves an arrangement at its full load, with cells as fine as the solution asks for.
+   *
+   * @param spec the arrangement
+   * @return the solver, with the state found and how it ended
+   */
+  public static RigSolver solved(RigSpec spec) {
+    Mesh mesh = Mesh.of(spec);
+    RigSolver solver = new RigSolver(mesh.rig());
+    solver.solve();
+    for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
+      mesh =
+          Mesh.roughness(solver.state.rods()) > Mesh.FINE
+              ? mesh.finer(solver.state.rods())
+              : mesh.halved();
+      solver = new RigSolver(mesh.rig());
+      solver.solve();
+    }
+    if (solver.ending == Ending.TOO_COARSE) {
+      solver.ending = Ending.NOT_SOLVED;
+      solver.reason = "the stem bends too sharply for " + solver.rig.unknowns() + " unknowns";
+    }
+    return solver;
+  }
+
+  private boolean isFine() {
+    return switch (ending) {
+      case TOGETHER -> true;
+      case NOT_SOLVED, TOO_COARSE -> false;
+      case STABLE, UNSTABLE -> Mesh.roughness(state.rods()) <= Mesh.FINE;
+    };
+  }
+
+  private RigSolver(Rig rig) {
+    this.rig = rig;
+    state = new RigState(rig);
+    rest = new RigState(rig);
+    int n = rig.unknowns();
+    krylov = new Krylov(n);
+    step = new double[n];
+    saved = new double[n];
+  }
+
+  /** The state found. */
+  public RigState state() {
+    return state;
+  }
+
+  /** The state under own weight alone. */
+  public RigState rest() {
+    return rest;
+  }
+
+  /** Least stiffness ratio of the state found. */
+  public double stiffness() {
+    return stiffness;
+  }
+
+  /** Share of the load (or of own weight) at which stability is lost. */
+  public double lostAt() {
+    return lostAt;
+  }
+
+  /** Whether own weight alone already loses stability. */
+  public boolean lostToOwnWeight() {
+    return lostToOwnWeight;
+  }
+
+  /** Why the solver gave up. */
+  public String reason() {
+    return reason;
+  }
+
+  /** The contact that the rope pulls to the one before it; see {@link RopePath#together()}. */
+  public int together() {
+    return together;
+  }
+
+  /** How the solve ended. */
+  public Ending ending() {
+    return ending;
+  }
+
+  private void solve() {
+    if (direct()) {
+      ending = Ending.STABLE;
+      return;
+    }
+    Ending own = ownWeight();
+    ending = own == Ending.STABLE ? follow(1) : own;
+  }
+
+  /**
+   * Own weight and full load at once, from the given shape; holds only if little turns and ample
+   * stiffness is left, so that nothing can have been lost on the way.
+   */
+  private boolean direct() {
+    rest.evaluate();
+    state.gravity = 1;
+    rest.gravity = 1;
+    if (anyBendsUnderWeight()) {
+      state.loadFactor = 0;
+      if (!newton(20) || state.greatestTurnFrom(rest) > LITTLE_TURN) {
+        return false;
+      }
+      noteRest();
+    }
+    state.loadFactor = 1;
+    if (!newton(20) || state.greatestTurnFrom(rest) > LITTLE_TURN) {
+      return false;
+    }
+    stiffness = krylov.leastEigenvalue(state, ACCURACY);
+    return stiffness > AMPLE_STIFFNESS;
+  }
+
+  private boolean anyBendsUnderWeight() {
+    for (boolean standing : rig.standing()) {
+      if (!standing) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void noteRest() {
+    rest.gravity = 1;
+    rest.loadFactor = 0;
+    System.arraycopy(state.y, 0, rest.y, 0, rest.y.length);
+    rest.evaluate();
+  }
+
+  /** Brings the stems to rest under own weight, with care. */
+  private Ending ownWeight() {
+    java.util.Arrays.fill(state.y, 0);
+    state.loadFactor = 0;
+    state.gravity = 1;
+    Ending ending;
+    if (anyBendsUnderWeight()) {
+      ending = stepwise(1, true);
+    } else {
+      state.evaluate();
+      stiffness = krylov.leastEigenvalue(state, ACCURACY);
+      ending = stiffness > 0 ? Ending.STABLE : Ending.UNSTABLE;
+      lostAt = stiffness > 0 ? lostAt : 0;
+    }
+    lostToOwnWeight = ending == Ending.UNSTABLE;
+    noteRest();
+    return ending;
+  }
+
+  /**
+   * Goes from rest to a share of the full load.
+   *
+   * @param factor share of the load, above zero
+   */
+  public Ending follow(double factor) {
+    state.gravity = 1;
+    System.arraycopy(rest.y, 0, state.y, 0, rest.y.length);
+    return stepwise(factor, false);
+  }
+
+  private void set(boolean weight, double value) {
+    if (weight) {
+      state.gravity = value;
+    } else {
+      state.loadFactor = value;
+    }
+  }
+
+  /** Follows the path in steps, testing stability at each. */
+  private Ending stepwise(double target, boolean weight) {
+    double at = 0;
+    set(weight, 0);
+    if (!state.evaluate()) {
+      reason = "no rope path at rest";
+      return Ending.NOT_SOLVED;
+    }
+    double ratio = krylov.leastEigenvalue(state, ACCURACY);
+    if (!(ratio > 0)) {
+      lostAt = 0;
+      return Ending.UNSTABLE;
+    }
+    RigState last = new RigState(rig);
+    double[] previous = new double[state.y.length];
+    double[] here = state.y.clone();
+    double before = 0;
+    boolean hasBefore = false;
+    double increment = 0.1 * target;
+    double least = 1e-10 * target;
+    int steps = 0;
+    while (at < target) {
+      if (++steps > 2000) {
+        reason = "more than 2000 steps along the loading path";
+        return Ending.NOT_SOLVED;
+      }
+      double next = Math.min(target, at + increment);
+      if (target - next < 1e-9 * target) {
+        next = target;
+      }
+      System.arraycopy(here, 0, last.y, 0, here.length);
+      for (int i = 0; i < last.rods.length; i++) {
+        copyShape(i, last);
+      }
+      if (hasBefore) {
+        double reach = (next - at) / (at - before);
+        for (int i = 0; i < here.length; i++) {
+          state.y[i] = here[i] + reach * (here[i] - previous[i]);
+        }
+      } else {
+        System.arraycopy(here, 0, state.y, 0, here.length);
+      }
+      set(weight, next);
+      boolean found = newton(14) && turnFrom(last) < STEP_TURN;
+      double nextRatio = found ? krylov.leastEigenvalue(state, ACCURACY) : Double.NaN;
+      if (found && nextRatio > 0 && (nextRatio > 0.4 * ratio || ratio < 1e-6)) {
+        System.arraycopy(here, 0, previous, 0, here.length);
+        System.arraycopy(state.y, 0, here, 0, here.length);
+        if (Mesh.roughness(state.rods()) > 5 * Mesh.FINE) {
+          return Ending.TOO_COARSE;
+        }
+        before = at;
+        hasBefore = true;
+        at = next;
+        ratio = nextRatio;
+        increment *= 1.5;
+        continue;
+      }
+      if (found && nextRatio <= 0 && next - at <= 0.02 * target) {
+        lostAt = crossing(weight, at, ratio, next, nextRatio, here);
+        return Ending.UNSTABLE;
+      }
+      increment = 0.5 * (next - at);
+      together = rig.path().together();
+      System.arraycopy(here, 0, state.y, 0, here.length);
+      set(weight, at);
+      state.evaluate();
+      if (together >= 0 && increment < 1e-5 * target) {
+        return Ending.TOGETHER;
+      }
+      if (increment < least) {
+        if (ratio < 0.05) {
+          lostAt = at;
+          return Ending.UNSTABLE;
+        }
+        reason = "the loading path could not be followed beyond " + at / target + " of the load";
+        return Ending.NOT_SOLVED;
+      }
+    }
+    stiffness = ratio;
+    return Ending.STABLE;
+  }
+
+  private void copyShape(int i, RigState last) {
+    last.rods[i].take(last.y, offsetOf(i));
+    last.rods[i].forward();
+  }
+
+  private int offsetOf(int i) {
+    int offset = 0;
+    for (int j = 0; j < i; j++) {
+      offset += rig.rods()[j].unknowns();
+    }
+    return offset;
+  }
+
+  private double turnFrom(RigState last) {
+    return state.greatestTurnFrom(last);
+  }
+
+  /** Load at which the least stiffness ratio passes through zero, by bracketing (Illinois). */
+  private double crossing(
+      boolean weight, double low, double lowRatio, double high, double highRatio, double[] start) {
+    double a = low;
+    double fa = lowRatio;
+    double b = high;
+    double fb = highRatio;
+    int side = 0;
+    for (int i = 0; i < 60 && b - a > 1e-12 * b; i++) {
+      double c = (fa * b - fb * a) / (fa - fb);
+      if (!(c > a && c < b)) {
+        c = 0.5 * (a + b);
+      }
+      System.arraycopy(start, 0, state.y, 0, start.length);
+      set(weight, c);
+      if (!newton(30)) {
+        b = c;
+        fb = -Math.abs(fa);
+        continue;
+      }
+      double fc = krylov.leastEigenvalue(state, 1e-11);
+      if (fc > 0) {
+        a = c;
+        fa = fc;
+        fb = side == 1 ? 0.5 * fb : fb;
+        side = 1;
+      } else {
+        b = c;
+        fb = fc;
+        fa = side == -1 ? 0.5 * fa : fa;
+        side = -1;
+      }
+      if (Math.abs(fc) < 1e-11) {
+        return c;
+      }
+    }
+    return 0.5 * (a + b);
+  }
+
+  /** Newton's method from the present vector; true if balance was found. */
+  private boolean newton(int most) {
+    if (!state.evaluate()) {
+      return false;
+    }
+    double size = Krylov.norm(state.residual);
+    double stale = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < most; i++) {
+      double scale = Math.max(Krylov.norm(state.y), size);
+      if (scale == 0 || size <= 1e-15 * scale) {
+        return true;
+      }
+      double relative = size / scale;
+      if (relative < 1e-12 || (relative < TOLERANCE && size > 0.3 * stale)) {
+        return true;
+      }
+      stale = size;
+      double eta = Math.max(1e-12 / relative, Math.min(0.1, 0.3 * relative));
+      krylov.solve(state, state.residual, Math.min(eta, 0.5), step);
+      double fraction = 1;
+      double[] from = state.y.clone();
+      double old = size;
+      boolean better = false;
+      for (int halving = 0; halving < 12; halving++) {
+        for (int j = 0; j < from.length; j++) {
+          state.y[j] = from[j] - fraction * step[j];
+        }
+        if (state.evaluate()) {
+          size = Krylov.norm(state.residual);
+          if (Double.isFinite(size) && (size < (1 - 0.1 * fraction) * old || relative < 1e-9)) {
+            better = true;
+            break;
+          }
+        }
+        fraction *= 0.5;
+      }
+      if (!better) {
+        System.arraycopy(from, 0, state.y, 0, from.length);
+        return state.evaluate() && relative < TOLERANCE;
+      }
+    }
+    return size <= TOLERANCE * Math.max(Krylov.norm(state.y), 1e-300);
+  }
+}
