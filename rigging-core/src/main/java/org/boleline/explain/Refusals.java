@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -231,7 +232,7 @@ public final class Refusals {
           Double.isFinite(value) ? QuantityText.number(value) : "no finite number");
       return Double.NaN;
     }
-    return value;
+    return value + 0.0; // no minus zero
   }
 
   /**
@@ -239,7 +240,8 @@ public final class Refusals {
    *
    * <p>Takes over the refusals of a {@link PlanRefusedException} below this place, and the message
    * of an {@link IllegalArgumentException} of the form {@code member: wants ..., got ...} as one
-   * refusal at that member.
+   * refusal at that member; a name of several words, such as {@code linear density}, is the member
+   * {@code linearDensity}.
    *
    * @param <T> what is made
    * @param making makes it
@@ -260,7 +262,7 @@ public final class Refusals {
       if (wants <= 0 || got < 0) {
         throw e;
       }
-      at(message.substring(0, wants))
+      at(memberName(message.substring(0, wants)))
           .add(
               Refusal.Code.OUT_OF_RANGE,
               message.substring(wants + ": wants ".length(), got),
@@ -269,13 +271,22 @@ public final class Refusals {
     return null;
   }
 
+  private static String memberName(String words) {
+    StringBuilder name = new StringBuilder();
+    for (String word : words.split(" ", -1)) {
+      boolean first = name.isEmpty();
+      name.append(first ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+    }
+    return name.toString();
+  }
+
   private <Q extends Quantity<Q>> double value(@Nullable Quantity<Q> quantity, Kind<Q> kind) {
     if (quantity == null) {
       add(Refusal.Code.MISSING, QuantityText.wants(kind), "nothing");
       return Double.NaN;
     }
     try {
-      return Si.value(quantity, kind, kind.name());
+      return Si.value(quantity, kind, kind.name()) + 0.0; // no minus zero
     } catch (IllegalArgumentException e) {
       add(Refusal.Code.WRONG_QUANTITY, QuantityText.wants(kind), quantity.toString());
       return Double.NaN;
