@@ -30,8 +30,56 @@ public final class Tolerances {
    */
   public static final double CENTRAL_DIFFERENCE = 1e-7;
 
+  /** A differential equation solved step by step to 1e-12 against its closed form. */
+  public static final double INTEGRATED = 1e-9;
+
   /** Absolute counterpart of {@link #ROUNDING} for pure numbers and angles of order 1. */
   public static final double ROUNDING_ABSOLUTE = 1e-13;
+
+  /**
+   * A path length summed from 2000 great-circle pieces, each replacing an arc of at most 0.015 rad
+   * on a small circle: off by a 24th of the cube of the piece, 3e-4 in all at 30 rad. Absolute.
+   */
+  public static final double SUMMED_CHORDS = 3e-4;
+
+  /** A value printed to six figures: half a unit in the last one. */
+  public static final double SIX_FIGURES = 5e-6;
+
+  /**
+   * Angle factors of two-leg tables, absolute: printed to two decimals, in places cut off instead
+   * of rounded (1.87 for 1.8794, 1.84 for 1.8478), so off by nearly a whole last figure.
+   */
+  public static final double PRINTED_ANGLE_FACTOR = 0.0095;
+
+  /** Block makers' examples worked with printed factors and rounded to 10 lb. */
+  public static final double BLOCK_EXAMPLE = 0.01;
+
+  /** Worked examples rounded to three figures. */
+  public static final double THREE_FIGURES = 0.005;
+
+  /** Worked examples rounded to four figures. */
+  public static final double FOUR_FIGURES = 0.001;
+
+  /**
+   * Friction worked back from tensions printed to 1 kg, absolute: the source prints it to 0.01, and
+   * half a kilogram in 35 kg moves it by 0.003 over a quarter to a half turn.
+   */
+  public static final double FRICTION_FROM_PRINTED_PAIR = 0.006;
+
+  /**
+   * Tackle tables of rigging handbooks, absolute: printed to two decimals from a factor that the
+   * table does not print; the round factor that fits best leaves this.
+   */
+  public static final double TACKLE_TABLE = 0.052;
+
+  /** Factors printed to three decimals, absolute; one row is off by more than half a figure. */
+  public static final double PRINTED_SLING_FACTOR = 0.0015;
+
+  /** Efficiencies told in round numbers such as "about 50 %", absolute. */
+  public static final double ABOUT = 0.05;
+
+  /** A popular text's "about 200 times". */
+  public static final double ABOUT_TIMES = 0.1;
 
   private Tolerances() {}
 

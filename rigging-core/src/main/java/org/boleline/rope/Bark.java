@@ -15,6 +15,7 @@ public record Bark(double friction) implements Hardware {
   /**
    * Makes the contact.
    *
+   * @param friction coefficient of friction, from 0 to 2
    * @throws IllegalArgumentException if the friction is outside 0 to 2 or not a number
    */
   public Bark {

@@ -15,6 +15,7 @@ public record Sheave(double efficiency) implements Hardware {
   /**
    * Makes the sheave.
    *
+   * @param efficiency slack over tight tension at a half turn, above 0, at most 1
    * @throws IllegalArgumentException if the efficiency is not above 0 and at most 1
    */
   public Sheave {

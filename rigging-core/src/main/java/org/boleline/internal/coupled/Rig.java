@@ -14,6 +14,7 @@ import org.boleline.internal.rod.Rod;
  * @param path the rope
  * @param load tension of the load leg at full load, N
  */
+@SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
 public record Rig(
     Rod[] rods,
     boolean[] standing,
@@ -22,6 +23,16 @@ public record Rig(
     double[][] contactArm,
     RopePath path,
     double load) {
+
+  /** Stem of a contact. */
+  public int contactStem(int contact) {
+    return contactRod[contact];
+  }
+
+  /** Station of a contact, m. */
+  public double contactAt(int contact) {
+    return rods[contactRod[contact]].nodeAt(contactNode[contact]);
+  }
 
   /** Number of unknowns of the curvature vector. */
   int unknowns() {

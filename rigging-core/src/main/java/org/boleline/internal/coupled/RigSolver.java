@@ -25,7 +25,11 @@ public final class RigSolver {
     NOT_SOLVED
   }
 
-  private static final double TOLERANCE = 1e-11;
+  private static final double CONVERGED = 1e-12;
+
+  /** Good enough where a contact's turn is next to nothing: friction has a kink at zero turn. */
+  private static final double STALLED = 2e-10;
+
   private static final double ACCURACY = 1e-7;
   private static final double AMPLE_STIFFNESS = 0.5;
   private static final double LITTLE_TURN = 0.35;
@@ -206,6 +210,28 @@ public final class RigSolver {
     return stepwise(factor, false);
   }
 
+  /**
+   * Goes from the present state to another share of the full load: at once if little turns, else
+   * along the path from rest.
+   *
+   * @param factor share of the full load, above zero
+   * @return how it ended; the stability of a state reached at once is not tested
+   */
+  public Ending reach(double factor) {
+    System.arraycopy(state.y, 0, saved, 0, saved.length);
+    state.loadFactor = factor;
+    if (newton(12) && state.greatestTurnFrom(rest) < LITTLE_TURN) {
+      return Ending.STABLE;
+    }
+    System.arraycopy(saved, 0, state.y, 0, saved.length);
+    return follow(factor);
+  }
+
+  /** Whether the present state has ample stiffness, so that nothing was lost on the way to it. */
+  public boolean isAmple() {
+    return krylov.leastEigenvalue(state, ACCURACY) > AMPLE_STIFFNESS;
+  }
+
   private void set(boolean weight, double value) {
     if (weight) {
       state.gravity = value;
@@ -230,6 +256,7 @@ public final class RigSolver {
     RigState last = new RigState(rig);
     double[] previous = new double[state.y.length];
     double[] here = state.y.clone();
+    RopePath.Start rope = rig.path().start();
     double before = 0;
     boolean hasBefore = false;
     double increment = 0.1 * target;
@@ -257,11 +284,13 @@ public final class RigSolver {
         System.arraycopy(here, 0, state.y, 0, here.length);
       }
       set(weight, next);
+      rig.path().startFrom(rope);
       boolean found = newton(14) && turnFrom(last) < STEP_TURN;
       double nextRatio = found ? krylov.leastEigenvalue(state, ACCURACY) : Double.NaN;
       if (found && nextRatio > 0 && (nextRatio > 0.4 * ratio || ratio < 1e-6)) {
         System.arraycopy(here, 0, previous, 0, here.length);
         System.arraycopy(state.y, 0, here, 0, here.length);
+        rope = rig.path().start();
         if (Mesh.roughness(state.rods()) > 5 * Mesh.FINE) {
           return Ending.TOO_COARSE;
         }
@@ -280,6 +309,7 @@ public final class RigSolver {
       together = rig.path().together();
       System.arraycopy(here, 0, state.y, 0, here.length);
       set(weight, at);
+      rig.path().startFrom(rope);
       state.evaluate();
       if (together >= 0 && increment < 1e-5 * target) {
         return Ending.TOGETHER;
@@ -366,7 +396,7 @@ public final class RigSolver {
         return true;
       }
       double relative = size / scale;
-      if (relative < 1e-12 || (relative < TOLERANCE && size > 0.3 * stale)) {
+      if (relative < CONVERGED || (relative < STALLED && size > 0.3 * stale)) {
         return true;
       }
       stale = size;
@@ -391,9 +421,9 @@ public final class RigSolver {
       }
       if (!better) {
         System.arraycopy(from, 0, state.y, 0, from.length);
-        return state.evaluate() && relative < TOLERANCE;
+        return state.evaluate() && relative < STALLED;
       }
     }
-    return size <= TOLERANCE * Math.max(Krylov.norm(state.y), 1e-300);
+    return size <= STALLED * Math.max(Krylov.norm(state.y), 1e-300);
   }
 }

@@ -18,6 +18,7 @@ import org.boleline.internal.path.RopePath;
  * @param endPoint where it ends, if at a fixed point
  * @param load tension of the load leg at full load
  */
+@SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
 public record RigSpec(
     StemSpec[] stems,
     int[] contactStem,

@@ -50,6 +50,11 @@ public final class RigState {
     return rig.path();
   }
 
+  /** The rig. */
+  public Rig rig() {
+    return rig;
+  }
+
   /** Share of the full load that acts. */
   public double loadFactor() {
     return loadFactor;

@@ -17,6 +17,7 @@ import org.boleline.internal.rod.Rod;
  * @param massWeight their weights
  * @param standing whether the profile's shape already bends under own weight
  */
+@SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
 public record StemSpec(
     double[] base,
     double length,

@@ -148,14 +148,35 @@ public final class RopePath {
     return together;
   }
 
-  /** Takes bearing set, places and tensions from another path of the same rope as a start. */
-  public void startFrom(RopePath other) {
-    System.arraycopy(other.bears, 0, bears, 0, contacts);
-    System.arraycopy(other.place, 0, place, 0, place.length);
-    System.arraycopy(other.tension, 0, tension, 0, contacts);
-    System.arraycopy(other.pull, 0, pull, 0, contacts);
-    System.arraycopy(other.lastAttachment, 0, lastAttachment, 0, lastAttachment.length);
-    started = other.started;
+  /** Where a solve starts from. */
+  @SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
+  public record Start(
+      boolean[] bears,
+      double[] place,
+      double[] tension,
+      double[] pull,
+      double[] at,
+      boolean known) {}
+
+  /** The present solution, as a start to come back to. */
+  public Start start() {
+    return new Start(
+        bears.clone(),
+        place.clone(),
+        tension.clone(),
+        pull.clone(),
+        lastAttachment.clone(),
+        started);
+  }
+
+  /** Makes the next solve begin from an earlier solution. */
+  public void startFrom(Start start) {
+    System.arraycopy(start.bears(), 0, bears, 0, contacts);
+    System.arraycopy(start.place(), 0, place, 0, place.length);
+    System.arraycopy(start.tension(), 0, tension, 0, contacts);
+    System.arraycopy(start.pull(), 0, pull, 0, contacts);
+    System.arraycopy(start.at(), 0, lastAttachment, 0, lastAttachment.length);
+    started = start.known();
   }
 
   /**
@@ -196,13 +217,19 @@ public final class RopePath {
         found = relax() && newton();
       }
       if (!found) {
-        return false;
+        break;
       }
       if (!release(relaxed) && !engage(relaxed)) {
         finish();
-        return true;
+        return apart();
       }
       link();
+    }
+    if (together < 0) {
+      relax();
+      java.util.Arrays.fill(bears, true);
+      link();
+      apart();
     }
     return false;
   }
@@ -526,10 +553,12 @@ public final class RopePath {
     double[] worstAt = new double[3];
     int i = 0;
     double passed = Double.NEGATIVE_INFINITY;
+    int passedBy = -1;
     for (int j = 0; j < contacts; j++) {
       if (bears[j]) {
         i++;
         passed = Double.NEGATIVE_INFINITY;
+        passedBy = -1;
         continue;
       }
       double from;
@@ -569,10 +598,17 @@ public final class RopePath {
       double high = Math.min(along + half, to);
       boolean misses = half2 < -1e-12 * sling[j] || low > high + 1e-12;
       if (!misses) {
+        passedBy = low > passed ? j : passedBy;
         passed = low;
         continue;
       }
       any = true;
+      if (half2 >= 0 && passedBy >= 0 && high >= from && low == passed) {
+        // The rope would have to come back for this contact: both it and the one before bear.
+        engage(passedBy, onLine(start, direction, passed));
+        engage(j, onLine(start, direction, high));
+        return true;
+      }
       double at = Math.max(from, Math.min(to, along));
       if (Double.isInfinite(at)) {
         at = along;
@@ -596,6 +632,12 @@ public final class RopePath {
       engage(worst, worstAt);
     }
     return any;
+  }
+
+  private static double[] onLine(double[] start, double[] direction, double at) {
+    return new double[] {
+      start[0] + at * direction[0], start[1] + at * direction[1], start[2] + at * direction[2]
+    };
   }
 
   private void engage(int j, double[] nearest) {
@@ -644,6 +686,11 @@ public final class RopePath {
       tension[j] = leg[j + 1];
     }
     link();
+    return apart();
+  }
+
+  /** Whether all legs have some length; notes the contact where one has not. */
+  private boolean apart() {
     for (int i = 0; i < bearing; i++) {
       boolean last = i == bearing - 1;
       if (last && end == End.DOWN) {

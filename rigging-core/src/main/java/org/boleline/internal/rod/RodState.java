@@ -28,6 +28,8 @@ public final class RodState {
   final double[] nodeQ;
   final double[] nodeMoment;
   final double[] nodeForceAbove;
+  final double[] nodeMomentOver;
+  final double[] nodeForceOver;
   final double[] root = new double[2];
 
   private final double[] loadForce;
@@ -59,6 +61,8 @@ public final class RodState {
     nodeQ = new double[9 * nodes];
     nodeMoment = new double[3 * nodes];
     nodeForceAbove = new double[3 * nodes];
+    nodeMomentOver = new double[3 * nodes];
+    nodeForceOver = new double[3 * nodes];
     loadForce = new double[3 * nodes];
     loadMoment = new double[3 * nodes];
     dTheta = new double[3 * n];
@@ -72,6 +76,21 @@ public final class RodState {
   /** The rod. */
   public Rod rod() {
     return rod;
+  }
+
+  /** Force of all that acts at a node and above it, N. */
+  public double[] forceFrom(int node) {
+    return java.util.Arrays.copyOfRange(nodeForceAbove, 3 * node, 3 * node + 3);
+  }
+
+  /** Moment of all that acts at a node and above it, about the node, N.m. */
+  public double[] momentFrom(int node) {
+    return java.util.Arrays.copyOfRange(nodeMoment, 3 * node, 3 * node + 3);
+  }
+
+  /** Position of a node, m. */
+  public double[] position(int node) {
+    return java.util.Arrays.copyOfRange(nodeR, 3 * node, 3 * node + 3);
   }
 
   /** Takes the curvature from the solver's vector. */
@@ -233,7 +252,7 @@ public final class RodState {
       mx += loadMoment[n] + nodeR[n + 1] * wz;
       my += loadMoment[n + 1] - nodeR[n] * wz;
       mz += loadMoment[n + 2];
-      atNode(c + 1, fx, fy, fz, mx, my, mz);
+      atNode(c + 1, fx, fy, fz, mx, my, mz, nodeForceAbove, nodeMoment);
       double h = rod.cellLength[c];
       int first = c * POINTS;
       double wholeW = 0;
@@ -272,6 +291,7 @@ public final class RodState {
       fz += wholeW;
       mx += wholeY;
       my -= wholeX;
+      atNode(c, fx, fy, fz, mx, my, mz, nodeForceOver, nodeMomentOver);
     }
     double wz = gravity * hung[2];
     fx += loadForce[0];
@@ -280,18 +300,27 @@ public final class RodState {
     mx += loadMoment[0] + nodeR[1] * wz;
     my += loadMoment[1] - nodeR[0] * wz;
     mz += loadMoment[2];
-    atNode(0, fx, fy, fz, mx, my, mz);
+    atNode(0, fx, fy, fz, mx, my, mz, nodeForceAbove, nodeMoment);
   }
 
-  /** Force and moment (about the node itself) of all that acts at a node and above it. */
-  private void atNode(int n, double fx, double fy, double fz, double mx, double my, double mz) {
+  /** Force and moment, about the node itself, of all from a node upward. */
+  private void atNode(
+      int n,
+      double fx,
+      double fy,
+      double fz,
+      double mx,
+      double my,
+      double mz,
+      double[] outForce,
+      double[] outMoment) {
     int i = 3 * n;
-    nodeForceAbove[i] = fx;
-    nodeForceAbove[i + 1] = fy;
-    nodeForceAbove[i + 2] = fz;
-    nodeMoment[i] = mx - (nodeR[i + 1] * fz - nodeR[i + 2] * fy);
-    nodeMoment[i + 1] = my - (nodeR[i + 2] * fx - nodeR[i] * fz);
-    nodeMoment[i + 2] = mz - (nodeR[i] * fy - nodeR[i + 1] * fx);
+    outForce[i] = fx;
+    outForce[i + 1] = fy;
+    outForce[i + 2] = fz;
+    outMoment[i] = mx - (nodeR[i + 1] * fz - nodeR[i + 2] * fy);
+    outMoment[i + 1] = my - (nodeR[i + 2] * fx - nodeR[i] * fz);
+    outMoment[i + 2] = mz - (nodeR[i] * fy - nodeR[i + 1] * fx);
   }
 
   /** Writes the solver's residual: y minus the scaled curvature that the moments call for. */
