@@ -65,6 +65,8 @@ class PlanRoundTripTest {
 
   /** Plans that a seed makes, with every form of every part; numbers with all their digits. */
   private static final class RandomPlan {
+    private static final List<Motion> MOTIONS = List.of(Motion.values());
+
     private final Random random;
     private final List<Stem> stems = new ArrayList<>();
 
@@ -236,7 +238,7 @@ class PlanRoundTripTest {
       }
       Arrangement.Builder arrangement =
           Arrangement.builder(id)
-              .motion(Motion.values()[random.nextInt(3)])
+              .motion(MOTIONS.get(random.nextInt(3)))
               .contacts(contacts)
               .tail(tail());
       if (maybe()) {
@@ -280,17 +282,17 @@ class PlanRoundTripTest {
     }
 
     private Tail tail() {
-      switch (random.nextInt(3)) {
-        case 0:
-          return Tail.Down.DOWN;
-        case 1:
-          return Tail.Point.of(position());
-        default:
-          Stem stem = anyStem();
-          Tail.Device device =
-              Tail.Device.of(stem.id(), station(stem, 0, 0.2), from(0, 1), from(0, 5));
-          return maybe() ? device : device.withOffset(metres(from(-1, 1)));
-      }
+      return switch (random.nextInt(3)) {
+        case 0 -> Tail.Down.DOWN;
+        case 1 -> Tail.Point.of(position());
+        default -> device();
+      };
+    }
+
+    private Tail device() {
+      Stem stem = anyStem();
+      Tail.Device device = Tail.Device.of(stem.id(), station(stem, 0, 0.2), from(0, 1), from(0, 5));
+      return maybe() ? device : device.withOffset(metres(from(-1, 1)));
     }
 
     private DropSpec.Hold hold() {
