@@ -180,15 +180,14 @@ public final class Refusals {
    * @param kind what it must be of
    * @param least least value in the SI unit, in
    * @param most greatest value in the SI unit, in
-   * @return the value in the SI unit, or NaN if there is none
+   * @return the value in the SI unit, or NaN if there is none within the bounds
    */
   public <Q extends Quantity<Q>> double between(
       @Nullable Quantity<Q> quantity, Kind<Q> kind, double least, double most) {
     double value = value(quantity, kind);
-    if (value < least || value > most) {
-      refuseRange("from " + text(least, kind), most, value, kind);
-    }
-    return value;
+    return value < least || value > most
+        ? refuseRange("from " + text(least, kind), most, value, kind)
+        : value;
   }
 
   /**
@@ -198,15 +197,12 @@ public final class Refusals {
    * @param quantity the quantity, or null if there is none
    * @param kind what it must be of
    * @param most greatest value in the SI unit, in
-   * @return the value in the SI unit, or NaN if there is none
+   * @return the value in the SI unit, or NaN if there is none within the bounds
    */
   public <Q extends Quantity<Q>> double aboveZero(
       @Nullable Quantity<Q> quantity, Kind<Q> kind, double most) {
     double value = value(quantity, kind);
-    if (value <= 0 || value > most) {
-      refuseRange("above zero", most, value, kind);
-    }
-    return value;
+    return value <= 0 || value > most ? refuseRange("above zero", most, value, kind) : value;
   }
 
   /**
@@ -215,7 +211,7 @@ public final class Refusals {
    * @param number the number, or null if there is none
    * @param least least value, in
    * @param most greatest value, in
-   * @return the number, or NaN if there is none
+   * @return the number, or NaN if there is none within the bounds
    */
   public double number(@Nullable Double number, double least, double most) {
     String wants =
@@ -293,12 +289,13 @@ public final class Refusals {
     }
   }
 
-  private <Q extends Quantity<Q>> void refuseRange(
+  private <Q extends Quantity<Q>> double refuseRange(
       String least, double most, double value, Kind<Q> kind) {
     add(
         Refusal.Code.OUT_OF_RANGE,
         "a " + kind + " " + least + " to " + text(most, kind),
         text(value, kind));
+    return Double.NaN;
   }
 
   private static <Q extends Quantity<Q>> String text(double value, Kind<Q> kind) {

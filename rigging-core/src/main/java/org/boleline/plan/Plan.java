@@ -295,6 +295,7 @@ public final class Plan {
     for (int i = 0; i < stems.size(); i++) {
       add(taken, "/stems/" + i, stems.get(i).taken());
     }
+    piece.log().ifPresent(log -> add(taken, "/piece/log/", log.taken()));
     for (int i = 0; i < arrangements.size(); i++) {
       String place = "/arrangements/" + i;
       List<Contact> contacts = arrangements.get(i).contacts();
