@@ -85,9 +85,7 @@ public final class RigSolver {
 
   /** Largest roughness of a cell that still gives the wanted accuracy, relative to all turning. */
   private double limit() {
-    RigState given = new RigState(rig);
-    given.evaluate();
-    double turn = state.greatestTurnFrom(given);
+    double turn = state.greatestTurn();
     return Math.max(1e-12, Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
   }
 
@@ -174,8 +172,8 @@ public final class RigSolver {
   }
 
   private boolean anyBendsUnderWeight() {
-    for (boolean standing : rig.standing()) {
-      if (!standing) {
+    for (int i = 0; i < rig.rods().length; i++) {
+      if (!rig.standing()[i] && rig.rods()[i].hasWeight()) {
         return true;
       }
     }
