@@ -69,8 +69,11 @@ public final class StressScan {
     for (int n = 0; n < sample.length; n++) {
       int c = n / (SAMPLES + 1);
       int i = n % (SAMPLES + 1);
-      boolean inside = i > 0 && i < SAMPLES;
-      if (inside && sample[n] > near && sample[n] >= sample[n - 1] && sample[n] >= sample[n + 1]) {
+      boolean overBefore = i == 0 || sample[n] >= sample[n - 1];
+      boolean overAfter = i == SAMPLES || sample[n] >= sample[n + 1];
+      if (sample[n] > near && overBefore && overAfter) {
+        double from = Math.max(0, i - 1.0) / SAMPLES;
+        double to = Math.min(SAMPLES, i + 1.0) / SAMPLES;
         UnivariatePointValuePair found =
             new BrentOptimizer(1e-9, 1e-12)
                 .optimize(
@@ -81,8 +84,7 @@ public final class StressScan {
                           section.read(c, x);
                           return stress.applyAsDouble(section);
                         }),
-                    new SearchInterval(
-                        (i - 1.0) / SAMPLES, (i + 1.0) / SAMPLES, (double) i / SAMPLES));
+                    new SearchInterval(from, to));
         if (found.getValue() > most) {
           most = found.getValue();
           at = station(nodes, c, found.getPoint());
