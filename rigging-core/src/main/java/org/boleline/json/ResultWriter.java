@@ -64,11 +64,9 @@ public final class ResultWriter {
     if (!result.plan().title().isEmpty()) {
       object.put("title", result.plan().title());
     }
-    List<Json> answers = new ArrayList<>();
-    for (int i = 0; i < result.arrangements().size(); i++) {
-      answers.add(answer(result, i));
-    }
-    object.put("arrangements", new Json.Elements(List.copyOf(answers)));
+    object.put(
+        "arrangements",
+        ObjectBuilder.list(result.arrangements().size(), index -> answer(result, index)));
     object.putAll("cautions", result.cautions(), ResultWriter::caution);
     object.putAll("taken", result.taken(), ResultWriter::datum);
     return JsonText.print(object.build());
@@ -135,7 +133,7 @@ public final class ResultWriter {
         new ObjectBuilder()
             .put("name", datum.name())
             .put("value", datum.value())
-            .put("source", datum.source().title())
+            .put("source", datum.source().id() + ": " + datum.source().title())
             .put("reading", text(datum.source().reading()));
     if (datum.spread() != null) {
       object.put("spread", datum.spread());
@@ -182,12 +180,8 @@ public final class ResultWriter {
                   .put("moment", shown.residualMomentRatio()))
           .put("stiffnessRatio", shown.stiffnessRatio())
           .putAll("legs", shown.legs(), this::leg);
-      List<Json> contacts = new ArrayList<>();
-      for (int j = 0; j < shown.contacts().size(); j++) {
-        contacts.add(contact(j));
-      }
       object
-          .put("contacts", new Json.Elements(List.copyOf(contacts)))
+          .put("contacts", ObjectBuilder.list(shown.contacts().size(), this::contact))
           .put("tail", new ObjectBuilder().put("tension", tension(Solution::tailTension)));
       if (shown.handTension().isPresent()) {
         object.put(

@@ -98,9 +98,9 @@ public final class WoodProperties {
   }
 
   /**
-   * Returns the species that what was not stated is taken from.
+   * Returns the species that values were taken from.
    *
-   * @return the species; empty if none was named
+   * @return the species; empty if none was named or everything it could give was stated
    */
   public Optional<Species> species() {
     return Optional.ofNullable(species);
@@ -310,14 +310,13 @@ public final class WoodProperties {
       @Nullable Entry rupture =
           species == null ? null : species.entry(SpeciesProperty.MODULUS_OF_RUPTURE);
       @Nullable Entry compression = species == null ? null : species.compressionEntry();
+      @Nullable Double bending = strength(bendingStrength, rupture, "bendingStrength", taken);
+      @Nullable Double crushing =
+          strength(compressionStrength, compression, "compressionStrength", taken);
+      boolean tookFromSpecies =
+          taken.stream().anyMatch(datum -> !datum.name().equals("shearModulus"));
       return new WoodProperties(
-          species,
-          e,
-          g,
-          rho,
-          strength(bendingStrength, rupture, "bendingStrength", taken),
-          strength(compressionStrength, compression, "compressionStrength", taken),
-          taken);
+          tookFromSpecies ? species : null, e, g, rho, bending, crushing, taken);
     }
 
     private double modulus(List<Datum> taken, List<Refusal> refusals) {

@@ -11,6 +11,9 @@ final class Mesh {
   /** A cell is fine enough if its curvature's highest order turns it by less than this, rad. */
   static final double FINE = 2e-4;
 
+  /** The same as a share of all that the stem turns, for small loads. */
+  static final double FINE_SHARE = 8e-3;
+
   private static final int LEAST_CELLS = 6;
   private static final double SHORTEST = 1e-5;
 
@@ -82,8 +85,8 @@ final class Mesh {
     return most;
   }
 
-  /** A mesh whose rough cells are divided. */
-  Mesh finer(RodState[] rods) {
+  /** A mesh whose cells rougher than a limit are divided. */
+  Mesh finer(RodState[] rods, double limit) {
     double[][] next = new double[nodes.length][];
     for (int i = 0; i < nodes.length; i++) {
       RodState rod = rods[i];
@@ -93,8 +96,8 @@ final class Mesh {
               cuts,
               c -> {
                 double rough = rod.roughness(c);
-                boolean divide = rough > FINE && cuts[c + 1] - cuts[c] > SHORTEST;
-                return divide ? (rough > 40 * FINE ? 4 : 2) : 1;
+                boolean divide = rough > limit && cuts[c + 1] - cuts[c] > SHORTEST;
+                return divide ? (rough > 40 * limit ? 4 : 2) : 1;
               });
     }
     return new Mesh(spec, next);
@@ -149,7 +152,7 @@ final class Mesh {
             spec.loadDirection(),
             spec.end());
     if (spec.end() == RopePath.End.POINT) {
-      System.arraycopy(spec.endPoint(), 0, path.attachment, 3 * spec.law().length, 3);
+      System.arraycopy(spec.endPoint(), 0, path.attachment(), 3 * spec.law().length, 3);
     }
     return new Rig(
         rods, standing, spec.contactStem(), contactNode, spec.contactArm(), path, spec.load());

@@ -34,7 +34,7 @@ public final class RigSolver {
   private static final double AMPLE_STIFFNESS = 0.5;
   private static final double LITTLE_TURN = 0.35;
   private static final double STEP_TURN = 0.2;
-  private static final int MESHES = 6;
+  private static final int MESHES = 14;
 
   private final Rig rig;
   private final RigState state;
@@ -60,9 +60,10 @@ public final class RigSolver {
     RigSolver solver = new RigSolver(mesh.rig());
     solver.solve();
     for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
+      double limit = solver.ending == Ending.TOO_COARSE ? 0.2 * Mesh.FINE : solver.limit();
       mesh =
-          Mesh.roughness(solver.state.rods()) > Mesh.FINE
-              ? mesh.finer(solver.state.rods())
+          Mesh.roughness(solver.state.rods()) > limit
+              ? mesh.finer(solver.state.rods(), limit)
               : mesh.halved();
       solver = new RigSolver(mesh.rig());
       solver.solve();
@@ -78,8 +79,14 @@ public final class RigSolver {
     return switch (ending) {
       case TOGETHER -> true;
       case NOT_SOLVED, TOO_COARSE -> false;
-      case STABLE, UNSTABLE -> Mesh.roughness(state.rods()) <= Mesh.FINE;
+      case STABLE, UNSTABLE -> Mesh.roughness(state.rods()) <= limit();
     };
+  }
+
+  /** Largest roughness of a cell that still gives the wanted accuracy, relative to all turning. */
+  private double limit() {
+    double turn = state.greatestTurn();
+    return Math.max(1e-12, Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
   }
 
   private RigSolver(Rig rig) {
@@ -165,8 +172,8 @@ public final class RigSolver {
   }
 
   private boolean anyBendsUnderWeight() {
-    for (boolean standing : rig.standing()) {
-      if (!standing) {
+    for (int i = 0; i < rig.rods().length; i++) {
+      if (!rig.standing()[i] && rig.rods()[i].hasWeight()) {
         return true;
       }
     }
@@ -306,7 +313,7 @@ public final class RigSolver {
         return Ending.UNSTABLE;
       }
       increment = 0.5 * (next - at);
-      together = rig.path().together();
+      together = Math.max(rig.path().together(), rig.path().conflict());
       System.arraycopy(here, 0, state.y, 0, here.length);
       set(weight, at);
       rig.path().startFrom(rope);

@@ -37,27 +37,13 @@ public final class RopePath {
   private final double[] loadDirection;
   private final End end;
 
-  /** Places of the attachments, and of the rope's end behind them; set by the caller. */
-  public final double[] attachment;
-
-  /** Whether each contact bears. */
-  public final boolean[] bears;
-
-  /** Places of the contacts; of those that do not bear, the last place they had. */
-  public final double[] place;
-
-  /** Force of the rope on each attachment; the last entry is that on the device. */
-  public final double[] force;
-
-  /** Tension behind each contact. */
-  public final double[] tension;
-
-  /** Turn at each contact. */
-  public final double[] turn;
-
-  /** Change of the forces, from {@link #change}. */
-  public final double[] forceChange;
-
+  private final double[] attachment;
+  private final boolean[] bears;
+  private final double[] place;
+  private final double[] force;
+  private final double[] tension;
+  private final double[] turn;
+  private final double[] forceChange;
   private final double[] pull;
   private final int[] chain;
   private int bearing;
@@ -77,6 +63,7 @@ public final class RopePath {
   private boolean anySling;
   private boolean started;
   private int together = -1;
+  private int conflict = -1;
 
   /**
    * Makes a path.
@@ -124,6 +111,41 @@ public final class RopePath {
     step = new double[BLOCK * contacts];
   }
 
+  /** Places of the attachments, and of the rope's end behind them; the caller writes into it. */
+  public double[] attachment() {
+    return attachment;
+  }
+
+  /** Whether each contact bears; the live array. */
+  public boolean[] bears() {
+    return bears;
+  }
+
+  /** Places of the contacts; of those that do not bear, the last place they had; the live array. */
+  public double[] place() {
+    return place;
+  }
+
+  /** Force of the rope on each attachment; the last entry is that on the device; the live array. */
+  public double[] force() {
+    return force;
+  }
+
+  /** Tension behind each contact; the live array. */
+  public double[] tension() {
+    return tension;
+  }
+
+  /** Turn at each contact; the live array. */
+  public double[] turn() {
+    return turn;
+  }
+
+  /** Change of the forces, from {@link #change}; the live array. */
+  public double[] forceChange() {
+    return forceChange;
+  }
+
   /** Number of contacts. */
   public int contacts() {
     return contacts;
@@ -146,6 +168,11 @@ public final class RopePath {
    */
   public int together() {
     return together;
+  }
+
+  /** A contact that, in the last solve, the rope would have had to come back for; or minus one. */
+  public int conflict() {
+    return conflict;
   }
 
   /** Where a solve starts from. */
@@ -186,6 +213,7 @@ public final class RopePath {
    */
   public boolean solve() {
     together = -1;
+    conflict = -1;
     started = search();
     return started;
   }
@@ -604,7 +632,9 @@ public final class RopePath {
       }
       any = true;
       if (half2 >= 0 && passedBy >= 0 && high >= from && low == passed) {
-        // The rope would have to come back for this contact: both it and the one before bear.
+        // The rope would have to come back for this contact: both it and the one before bear. On
+        // the way there the two lie at one point.
+        conflict = j;
         engage(passedBy, onLine(start, direction, passed));
         engage(j, onLine(start, direction, high));
         return true;
