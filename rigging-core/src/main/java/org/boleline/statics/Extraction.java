@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -118,7 +117,7 @@ final class Extraction {
       Contact contact = arrangement.contacts().get(j);
       int stem = rig.contactStem(j);
       double at = rig.contactAt(j);
-      double after = load * path.tension[j];
+      double after = load * path.tension()[j];
       Section loaded = new Section(state.rods()[stem]);
       loaded.read(at);
       double[] movement = movement(stem, at);
@@ -126,21 +125,21 @@ final class Extraction {
       double size2 = 0;
       double along = 0;
       for (int d = 0; d < 3; d++) {
-        f[d] = load * path.force[3 * j + d];
+        f[d] = load * path.force()[3 * j + d];
         size2 += f[d] * f[d];
-        along -= f[d] * loaded.direction[d];
+        along -= f[d] * loaded.direction()[d];
       }
       out.add(
           new ContactResult(
               contact.stem(),
               at,
-              path.bears[j],
-              Turn.of(Si.of(path.turn[j], Kind.ANGLE)),
+              path.bears()[j],
+              Turn.of(Si.of(path.turn()[j], Kind.ANGLE)),
               before,
               after,
               Vector.ofSi(Kind.FORCE, f),
-              path.bears[j] ? place(path.place, 3 * j) : place(loaded.position, 0),
-              place(path.attachment, 3 * j),
+              path.bears()[j] ? place(path.place(), 3 * j) : place(loaded.position(), 0),
+              place(path.attachment(), 3 * j),
               Vector.ofSi(Kind.LENGTH, movement),
               along,
               Math.sqrt(Math.max(0, size2 - along * along))));
@@ -156,7 +155,7 @@ final class Extraction {
     rest.read(at);
     double[] out = new double[3];
     for (int d = 0; d < 3; d++) {
-      out[d] = loaded.position[d] - rest.position[d];
+      out[d] = loaded.position()[d] - rest.position()[d];
     }
     return out;
   }
@@ -168,7 +167,7 @@ final class Extraction {
     double tension = load;
     Vector<Length> begin = null;
     for (int j = 0; j < contacts.size(); j++) {
-      if (!path.bears[j]) {
+      if (!path.bears()[j]) {
         continue;
       }
       Vector<Length> end = contacts.get(j).position();
@@ -176,10 +175,10 @@ final class Extraction {
       out.add(leg(from, to, tension, begin, end, up));
       from = to;
       begin = end;
-      tension = load * path.tension[j];
+      tension = load * path.tension()[j];
     }
     Vector<Length> end =
-        path.end() == RopePath.End.DOWN ? null : place(path.attachment, 3 * path.contacts());
+        path.end() == RopePath.End.DOWN ? null : place(path.attachment(), 3 * path.contacts());
     String to = path.end() == RopePath.End.DEVICE ? "device" : "tail";
     out.add(leg(from, to, tension, begin, end, begin == null ? up : DOWN));
     return out;
@@ -222,16 +221,16 @@ final class Extraction {
       double size = 0;
       double along = 0;
       for (int d = 0; d < 3; d++) {
-        arm[d] = path.place[3 * j + d] - path.attachment[3 * j + d];
+        arm[d] = path.place()[3 * j + d] - path.attachment()[3 * j + d];
         size += arm[d] * arm[d];
-        along += arm[d] * path.force[3 * j + d];
+        along += arm[d] * path.force()[3 * j + d];
       }
-      if (!path.bears[j] || size == 0) {
+      if (!path.bears()[j] || size == 0) {
         continue;
       }
       double across = 0;
       for (int d = 0; d < 3; d++) {
-        double gap = path.force[3 * j + d] - along / size * arm[d];
+        double gap = path.force()[3 * j + d] - along / size * arm[d];
         across += gap * gap;
       }
       most = Math.max(most, Math.sqrt(across));
@@ -259,9 +258,9 @@ final class Extraction {
     private final Reaction base;
     private final Reaction riggingBase;
     private final List<Share> shares;
-    private final StressScan bending;
-    final StressScan compression;
-    final StressScan tension;
+    private final StressScan.Peak bending;
+    final StressScan.Peak compression;
+    final StressScan.Peak tension;
     private final List<MarkResult> marks;
     private final StemProfile profile;
 
@@ -272,10 +271,10 @@ final class Extraction {
       section = new Section(rod);
       length = resolved.stems[stem].length();
       section.read(length);
-      tip = place(section.position, 0);
+      tip = place(section.position(), 0);
       tipMovement = Vector.ofSi(Kind.LENGTH, movement(stem, length));
       section.read(0);
-      double[] direction = section.direction.clone();
+      double[] direction = section.direction().clone();
       double[] force = rod.forceFrom(0);
       double[] moment = rod.momentFrom(0);
       base = reaction(force, moment, direction);
@@ -286,16 +285,17 @@ final class Extraction {
         if (rig.contactRod()[j] == stem) {
           double[] f = new double[3];
           for (int d = 0; d < 3; d++) {
-            f[d] = load * path.force[3 * j + d];
+            f[d] = load * path.force()[3 * j + d];
           }
-          add(rigForce, rigMoment, f, Arrays.copyOfRange(path.attachment, 3 * j, 3 * j + 3));
+          add(rigForce, rigMoment, f, Arrays.copyOfRange(path.attachment(), 3 * j, 3 * j + 3));
         }
       }
       riggingBase = reaction(rigForce, rigMoment, direction);
       shares = shares(contacts, force, moment, rigForce, rigMoment);
-      bending = StressScan.bending(rod);
-      compression = StressScan.compression(rod);
-      tension = StressScan.tension(rod);
+      StressScan scan = new StressScan(rod);
+      bending = scan.bending();
+      compression = scan.compression();
+      tension = scan.tension();
       marks = marks();
       profile = profile();
     }
@@ -343,13 +343,13 @@ final class Extraction {
       double[] placeBefore = null;
       for (int j = 0; j <= contacts.size(); j++) {
         boolean device = j == contacts.size() && path.end() == RopePath.End.DEVICE;
-        if (j < contacts.size() ? !path.bears[j] : !device) {
+        if (j < contacts.size() ? !path.bears()[j] : !device) {
           continue;
         }
         int here = state.rig().contactRod()[j];
         double[] at =
             device
-                ? Arrays.copyOfRange(path.attachment, 3 * j, 3 * j + 3)
+                ? Arrays.copyOfRange(path.attachment(), 3 * j, 3 * j + 3)
                 : contacts.get(j).position().in(Kind.LENGTH);
         if (placeBefore == null) {
           if (here == stem) {
@@ -366,13 +366,13 @@ final class Extraction {
         }
         placeBefore = at;
         stemBefore = here;
-        tensionBefore = device ? tensionBefore : load * path.tension[j];
+        tensionBefore = device ? tensionBefore : load * path.tension()[j];
       }
       if (path.end() != RopePath.End.DEVICE && stemBefore == stem && placeBefore != null) {
         double[] out = {0, 0, -1};
         if (path.end() == RopePath.End.POINT) {
           int e = 3 * path.contacts();
-          out = direction(placeBefore, Arrays.copyOfRange(path.attachment, e, e + 3));
+          out = direction(placeBefore, Arrays.copyOfRange(path.attachment(), e, e + 3));
         }
         add(tails[0], tails[1], scaled(out, tensionBefore), placeBefore);
       }
@@ -380,7 +380,7 @@ final class Extraction {
       for (int m = 0; m < resolved.stems[stem].massAt().length; m++) {
         section.read(resolved.stems[stem].massAt()[m]);
         double[] weight = {0, 0, -resolved.stems[stem].massWeight()[m]};
-        add(masses[0], masses[1], weight, section.position);
+        add(masses[0], masses[1], weight, section.position());
       }
       double[][] own = new double[2][3];
       for (int d = 0; d < 3; d++) {
@@ -423,24 +423,15 @@ final class Extraction {
             new MarkResult(
                 mark.name(),
                 at,
-                place(section.position, 0),
+                place(section.position(), 0),
                 Vector.ofSi(Kind.LENGTH, movement(stem, at))));
       }
       return out;
     }
 
     private StemProfile profile() {
-      TreeSet<Double> stations = new TreeSet<>();
-      int nodes = rod.rod().nodes();
-      for (int n = 0; n + 1 < nodes; n++) {
-        double from = rod.rod().nodeAt(n);
-        double to = rod.rod().nodeAt(n + 1);
-        for (int i = 0; i < PROFILE_PARTS; i++) {
-          stations.add(from + (to - from) * i / PROFILE_PARTS);
-        }
-      }
-      stations.add(length);
-      int n = stations.size();
+      int cells = rod.rod().nodes() - 1;
+      int n = cells * PROFILE_PARTS + 1;
       double[] s = new double[n];
       double[][] unloaded = new double[n][];
       double[][] positions = new double[n][];
@@ -450,19 +441,21 @@ final class Extraction {
       double[] bendingStress = new double[n];
       double[] axialStress = new double[n];
       Section rest = new Section(solver.rest().rods()[stem]);
-      int i = 0;
-      for (double at : stations) {
-        section.read(at);
-        rest.read(at);
-        s[i] = at;
-        unloaded[i] = rest.position.clone();
-        positions[i] = section.position.clone();
-        directions[i] = section.direction.clone();
-        forces[i] = section.force.clone();
-        moments[i] = section.moment.clone();
-        bendingStress[i] = section.bendingStress;
-        axialStress[i] = section.axialStress;
-        i++;
+      for (int i = 0; i < n; i++) {
+        int cell = Math.max(0, (i - 1) / PROFILE_PARTS);
+        double x = (double) (i - cell * PROFILE_PARTS) / PROFILE_PARTS;
+        double from = rod.rod().nodeAt(cell);
+        double to = rod.rod().nodeAt(cell + 1);
+        section.read(cell, x);
+        rest.read(cell, x);
+        s[i] = x == 1 ? to : from + x * (to - from);
+        unloaded[i] = rest.position().clone();
+        positions[i] = section.position().clone();
+        directions[i] = section.direction().clone();
+        forces[i] = section.force().clone();
+        moments[i] = section.moment().clone();
+        bendingStress[i] = section.bendingStress();
+        axialStress[i] = section.axialStress();
       }
       return new StemProfile(
           s, unloaded, positions, directions, forces, moments, bendingStress, axialStress);
@@ -484,8 +477,8 @@ final class Extraction {
           profile);
     }
 
-    private Extreme extreme(StressScan scan) {
-      return new Extreme(scan.value(), scan.at());
+    private Extreme extreme(StressScan.Peak peak) {
+      return new Extreme(peak.value(), peak.at());
     }
   }
 
@@ -510,12 +503,13 @@ final class Extraction {
 
   /** How much of the strength is used, and which strength is the first to be reached. */
   private static double use(RodState rod, double compression, double bending) {
+    StressScan scan = new StressScan(rod);
     double use = 0;
     if (compression < Double.POSITIVE_INFINITY) {
-      use = StressScan.compression(rod).value() / compression;
+      use = scan.compression().value() / compression;
     }
     if (bending < Double.POSITIVE_INFINITY) {
-      use = Math.max(use, StressScan.tension(rod).value() / bending);
+      use = Math.max(use, scan.tension().value() / bending);
     }
     return use;
   }

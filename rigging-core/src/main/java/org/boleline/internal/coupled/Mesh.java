@@ -14,7 +14,8 @@ final class Mesh {
   /** The same as a share of all that the stem turns, for small loads. */
   static final double FINE_SHARE = 8e-3;
 
-  private static final int LEAST_CELLS = 6;
+  /** Cells are at most the length over this: fine enough at once for most stems. */
+  private static final double LEAST_CELLS = 5.5;
   private static final double SHORTEST = 1e-5;
 
   private final RigSpec spec;
@@ -152,7 +153,7 @@ final class Mesh {
             spec.loadDirection(),
             spec.end());
     if (spec.end() == RopePath.End.POINT) {
-      System.arraycopy(spec.endPoint(), 0, path.attachment, 3 * spec.law().length, 3);
+      System.arraycopy(spec.endPoint(), 0, path.attachment(), 3 * spec.law().length, 3);
     }
     return new Rig(
         rods, standing, spec.contactStem(), contactNode, spec.contactArm(), path, spec.load());

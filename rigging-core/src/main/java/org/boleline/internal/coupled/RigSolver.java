@@ -83,12 +83,14 @@ public final class RigSolver {
     };
   }
 
-  /** Largest roughness of a cell that still gives the wanted accuracy, relative to all turning. */
+  /**
+   * Largest roughness of a cell that still gives the wanted accuracy: a share of all turning, and
+   * less where little stiffness is left and errors grow.
+   */
   private double limit() {
-    RigState given = new RigState(rig);
-    given.evaluate();
-    double turn = state.greatestTurnFrom(given);
-    return Math.max(1e-12, Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
+    double turn = state.greatestTurn();
+    double sharpness = Math.max(0.02, Math.min(1, 5 * stiffness));
+    return Math.max(1e-12, sharpness * Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
   }
 
   private RigSolver(Rig rig) {
@@ -174,8 +176,8 @@ public final class RigSolver {
   }
 
   private boolean anyBendsUnderWeight() {
-    for (boolean standing : rig.standing()) {
-      if (!standing) {
+    for (int i = 0; i < rig.rods().length; i++) {
+      if (!rig.standing()[i] && rig.rods()[i].hasWeight()) {
         return true;
       }
     }
