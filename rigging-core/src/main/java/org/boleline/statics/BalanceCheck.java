@@ -14,6 +14,7 @@ import org.boleline.rope.Sheave;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.PointMass;
 import org.boleline.stem.Stem;
+import org.boleline.stem.StemShape;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
@@ -303,6 +304,12 @@ final class BalanceCheck {
       double[] moment) {
     double low = stations[s - 1];
     double h = stations[s] - low;
+    double[] start = directions[s - 1];
+    if (stem.shape() instanceof StemShape.ByPoints) {
+      // The line may have a kink here, and the result tells the direction just below it.
+      double[] chord = unit(minus(axis[s], axis[s - 1]));
+      start = minus(times(chord, 2 * dot(chord, directions[s])), directions[s]);
+    }
     for (int slice = 0; slice < SLICES; slice++) {
       for (int k = 0; k < 3; k++) {
         double x = (slice + 0.5 * k) / SLICES;
@@ -310,14 +317,14 @@ final class BalanceCheck {
         double rule = (k == 1 ? 4.0 : 1.0) / 6 / SLICES;
         double[] f = {0, 0, -weightPerLength(stem, low + inside * h) * rule * h};
         add(force, f);
-        add(moment, cross(hermite(axis, directions, s, x, h), f));
+        add(moment, cross(hermite(axis[s - 1], start, axis[s], directions[s], x, h), f));
       }
     }
   }
 
   /** A point between two stations, from their positions and directions. */
   private static double[] hermite(
-      double[][] axis, double[][] directions, int s, double x, double h) {
+      double[] from, double[] start, double[] to, double[] end, double x, double h) {
     double[] out = new double[3];
     double h00 = (1 + 2 * x) * (1 - x) * (1 - x);
     double h10 = x * (1 - x) * (1 - x);
@@ -325,10 +332,7 @@ final class BalanceCheck {
     double h11 = x * x * (x - 1);
     for (int d = 0; d < 3; d++) {
       out[d] =
-          h00 * axis[s - 1][d]
-              + h10 * h * directions[s - 1][d]
-              + h01 * axis[s][d]
-              + h11 * h * directions[s][d];
+          h00 * from[d] + h10 * h * start[d] + h01 * to[d] + h11 * h * end[d];
     }
     return out;
   }
