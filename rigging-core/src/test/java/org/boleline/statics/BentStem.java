@@ -18,6 +18,9 @@ final class BentStem {
   /** A little to one side of a station. */
   private static final double BESIDE = 1e-9;
 
+  /** Step of a difference quotient, rad. */
+  private static final double STEP = 1e-6;
+
   private static final double[] GAUSS = {
     0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)
   };
@@ -331,14 +334,28 @@ final class BentStem {
     if (Double.isInfinite(k)) {
       return turn;
     }
-    for (int pass = 0; pass < 100; pass++) {
-      double[] m = working(turn, momentBelow[0]);
-      if (standing != null) {
-        m = Plain.minus(m, standing.momentBelow[0]);
-      }
-      turn = new double[] {m[0] / k, m[1] / k, 0};
+    for (int iteration = 0; iteration < 50; iteration++) {
+      double[] gap = rootGap(turn, standing, k);
+      double[] x = rootGap(Plain.plus(turn, new double[] {STEP, 0, 0}), standing, k);
+      double[] y = rootGap(Plain.plus(turn, new double[] {0, STEP, 0}), standing, k);
+      double a = (x[0] - gap[0]) / STEP;
+      double b = (y[0] - gap[0]) / STEP;
+      double c = (x[1] - gap[1]) / STEP;
+      double d = (y[1] - gap[1]) / STEP;
+      double det = a * d - b * c;
+      turn[0] -= (d * gap[0] - b * gap[1]) / det;
+      turn[1] -= (a * gap[1] - c * gap[0]) / det;
     }
     return turn;
+  }
+
+  /** What is missing to balance the root's springs, as a rotation. */
+  private double[] rootGap(double[] turn, BentStem standing, double k) {
+    double[] m = working(turn, momentBelow[0]);
+    if (standing != null) {
+      m = Plain.minus(m, standing.momentBelow[0]);
+    }
+    return Plain.minus(turn, Plain.times(1 / k, m));
   }
 
   /**

@@ -3,6 +3,7 @@ package org.boleline.statics;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.boleline.Tolerances;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
@@ -255,8 +256,9 @@ final class EquilibriumCheck {
     GivenStem given = new GivenStem(stem, gravity);
     String name = stem.id() + " ";
     StemProfile profile = result.profile();
-    double[] stations = profile.stations(Kind.LENGTH);
-    double[][] positions = profile.positions(Kind.LENGTH);
+    int[] rows = rows(profile.stations(Kind.LENGTH));
+    double[] stations = pick(profile.stations(Kind.LENGTH), rows);
+    double[][] positions = pick(profile.positions(Kind.LENGTH), rows);
 
     List<BentStem.Pull> pulls = pulls(solution, stem.id());
     BentStem standing =
@@ -264,7 +266,7 @@ final class EquilibriumCheck {
     BentStem loaded =
         BentStem.settled(given, stations, positions, pulls, gravity, standing);
     BentStem.Shape shape = loaded.answer;
-    double[][] directions = profile.directions();
+    double[][] directions = pick(profile.directions(), rows);
     double worstPlace = 0;
     double worstDirection = 0;
     for (int s = 0; s < stations.length; s++) {
@@ -276,9 +278,9 @@ final class EquilibriumCheck {
     atMost(name + "shape", worstPlace / given.length, Tolerances.SHAPE_FROM_MOMENTS);
     atMost(name + "directions", worstDirection, Tolerances.SHAPE_FROM_MOMENTS);
     attachments(stem, given, loaded);
-    sections(name, result, loaded);
+    sections(name, result, rows, loaded);
 
-    double[][] unloaded = profile.unloadedPositions(Kind.LENGTH);
+    double[][] unloaded = pick(profile.unloadedPositions(Kind.LENGTH), rows);
     BentStem rest =
         given.isStanding()
             ? standing
@@ -296,6 +298,21 @@ final class EquilibriumCheck {
         result.tipMovement().in(Kind.LENGTH),
         Plain.minus(positions[last], unloaded[last]),
         Tolerances.RESIDUAL * given.length);
+  }
+
+  /** Rows of a profile, without those that rounding puts beside another one. */
+  private static int[] rows(double[] stations) {
+    return IntStream.range(0, stations.length)
+        .filter(i -> i == 0 || stations[i] - stations[i - 1] > 1e-9)
+        .toArray();
+  }
+
+  private static double[] pick(double[] from, int[] rows) {
+    return Arrays.stream(rows).mapToDouble(i -> from[i]).toArray();
+  }
+
+  private static double[][] pick(double[][] from, int[] rows) {
+    return Arrays.stream(rows).mapToObj(i -> from[i]).toArray(double[][]::new);
   }
 
   static List<BentStem.Pull> pulls(Solution solution, String stem) {
@@ -361,13 +378,13 @@ final class EquilibriumCheck {
   }
 
   /** Internal forces, stresses, base and shares. */
-  private void sections(String name, StemResult result, BentStem loaded) {
+  private void sections(String name, StemResult result, int[] rows, BentStem loaded) {
     StemProfile profile = result.profile();
     GivenStem given = loaded.given;
-    double[][] forces = profile.forces(Kind.FORCE);
-    double[][] moments = profile.moments(Kind.MOMENT);
-    double[] bending = profile.bendingStress(Kind.PRESSURE);
-    double[] axial = profile.axialStress(Kind.PRESSURE);
+    double[][] forces = pick(profile.forces(Kind.FORCE), rows);
+    double[][] moments = pick(profile.moments(Kind.MOMENT), rows);
+    double[] bending = pick(profile.bendingStress(Kind.PRESSURE), rows);
+    double[] axial = pick(profile.axialStress(Kind.PRESSURE), rows);
     double scale = Double.MIN_NORMAL;
     for (double[] f : loaded.forceBelow) {
       scale = Math.max(scale, Plain.size(f));
