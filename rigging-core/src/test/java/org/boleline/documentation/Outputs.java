@@ -1,0 +1,34 @@
+package org.boleline.documentation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/** What the pages show as printed: each under a name, worked out by the library when asked for. */
+final class Outputs {
+  private static final Map<String, Supplier<String>> ALL = new TreeMap<>();
+
+  static {
+    ALL.put("first-plan/rope", FirstPlan::rope);
+    ALL.put("first-plan/stem", FirstPlan::stemResult);
+    ALL.put("first-plan/shares", FirstPlan::shares);
+    ALL.put("first-plan/compared", FirstPlan::compared);
+    ALL.put("first-plan/taken", FirstPlan::taken);
+    ALL.put("first-plan/cautions", FirstPlan::cautions);
+  }
+
+  private Outputs() {}
+
+  static List<String> names() {
+    return List.copyOf(ALL.keySet());
+  }
+
+  static String of(String name) {
+    Supplier<String> output = ALL.get(name);
+    assertThat(output).as("output named %s", name).isNotNull();
+    return output.get();
+  }
+}
