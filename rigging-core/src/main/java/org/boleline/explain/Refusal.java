@@ -25,7 +25,7 @@ public record Refusal(Code code, String place, String wants, String got) {
     WRONG_TYPE,
     /** A quantity that cannot be read, or is of another kind. */
     WRONG_QUANTITY,
-    /** A number outside the values that have a meaning. */
+    /** A number or a word outside the values that have a meaning. */
     OUT_OF_RANGE,
     /** A name that is used twice where it must be unique. */
     DUPLICATE,

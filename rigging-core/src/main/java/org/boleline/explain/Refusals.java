@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -179,15 +180,14 @@ public final class Refusals {
    * @param kind what it must be of
    * @param least least value in the SI unit, in
    * @param most greatest value in the SI unit, in
-   * @return the value in the SI unit, or NaN if there is none
+   * @return the value in the SI unit, or NaN if there is none within the bounds
    */
   public <Q extends Quantity<Q>> double between(
       @Nullable Quantity<Q> quantity, Kind<Q> kind, double least, double most) {
     double value = value(quantity, kind);
-    if (value < least || value > most) {
-      refuseRange("from " + text(least, kind), most, value, kind);
-    }
-    return value;
+    return value < least || value > most
+        ? refuseRange("from " + text(least, kind), most, value, kind)
+        : value;
   }
 
   /**
@@ -197,15 +197,12 @@ public final class Refusals {
    * @param quantity the quantity, or null if there is none
    * @param kind what it must be of
    * @param most greatest value in the SI unit, in
-   * @return the value in the SI unit, or NaN if there is none
+   * @return the value in the SI unit, or NaN if there is none within the bounds
    */
   public <Q extends Quantity<Q>> double aboveZero(
       @Nullable Quantity<Q> quantity, Kind<Q> kind, double most) {
     double value = value(quantity, kind);
-    if (value <= 0 || value > most) {
-      refuseRange("above zero", most, value, kind);
-    }
-    return value;
+    return value <= 0 || value > most ? refuseRange("above zero", most, value, kind) : value;
   }
 
   /**
@@ -214,7 +211,7 @@ public final class Refusals {
    * @param number the number, or null if there is none
    * @param least least value, in
    * @param most greatest value, in
-   * @return the number, or NaN if there is none
+   * @return the number, or NaN if there is none within the bounds
    */
   public double number(@Nullable Double number, double least, double most) {
     String wants =
@@ -231,7 +228,7 @@ public final class Refusals {
           Double.isFinite(value) ? QuantityText.number(value) : "no finite number");
       return Double.NaN;
     }
-    return value;
+    return value + 0.0; // no minus zero
   }
 
   /**
@@ -239,7 +236,8 @@ public final class Refusals {
    *
    * <p>Takes over the refusals of a {@link PlanRefusedException} below this place, and the message
    * of an {@link IllegalArgumentException} of the form {@code member: wants ..., got ...} as one
-   * refusal at that member.
+   * refusal at that member; a name of several words, such as {@code linear density}, is the member
+   * {@code linearDensity}.
    *
    * @param <T> what is made
    * @param making makes it
@@ -260,7 +258,7 @@ public final class Refusals {
       if (wants <= 0 || got < 0) {
         throw e;
       }
-      at(message.substring(0, wants))
+      at(memberName(message.substring(0, wants)))
           .add(
               Refusal.Code.OUT_OF_RANGE,
               message.substring(wants + ": wants ".length(), got),
@@ -269,25 +267,35 @@ public final class Refusals {
     return null;
   }
 
+  private static String memberName(String words) {
+    StringBuilder name = new StringBuilder();
+    for (String word : words.split(" ", -1)) {
+      boolean first = name.isEmpty();
+      name.append(first ? word : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+    }
+    return name.toString();
+  }
+
   private <Q extends Quantity<Q>> double value(@Nullable Quantity<Q> quantity, Kind<Q> kind) {
     if (quantity == null) {
       add(Refusal.Code.MISSING, QuantityText.wants(kind), "nothing");
       return Double.NaN;
     }
     try {
-      return Si.value(quantity, kind, kind.name());
+      return Si.value(quantity, kind, kind.name()) + 0.0; // no minus zero
     } catch (IllegalArgumentException e) {
       add(Refusal.Code.WRONG_QUANTITY, QuantityText.wants(kind), quantity.toString());
       return Double.NaN;
     }
   }
 
-  private <Q extends Quantity<Q>> void refuseRange(
+  private <Q extends Quantity<Q>> double refuseRange(
       String least, double most, double value, Kind<Q> kind) {
     add(
         Refusal.Code.OUT_OF_RANGE,
         "a " + kind + " " + least + " to " + text(most, kind),
         text(value, kind));
+    return Double.NaN;
   }
 
   private static <Q extends Quantity<Q>> String text(double value, Kind<Q> kind) {

@@ -17,8 +17,8 @@ public final class Heading {
   private final double azimuth;
 
   private Heading(double lean, double azimuth) {
-    this.lean = lean;
-    this.azimuth = azimuth;
+    this.lean = lean + 0.0; // no minus zero
+    this.azimuth = azimuth + 0.0;
   }
 
   /**

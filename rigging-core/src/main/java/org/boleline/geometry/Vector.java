@@ -23,9 +23,9 @@ public final class Vector<Q extends Quantity<Q>> {
 
   private Vector(Kind<Q> kind, double x, double y, double z) {
     this.kind = requireNonNull(kind, "kind");
-    this.x = x;
-    this.y = y;
-    this.z = z;
+    this.x = x + 0.0; // no minus zero
+    this.y = y + 0.0;
+    this.z = z + 0.0;
   }
 
   /**

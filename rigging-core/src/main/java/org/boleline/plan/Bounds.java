@@ -37,6 +37,9 @@ final class Bounds {
   /** Greatest friction. */
   static final double FRICTION = 2;
 
+  /** Least efficiency of a sheave. */
+  static final double LEAST_EFFICIENCY = 0.01;
+
   /** Greatest number of wraps. */
   static final double WRAPS = 20;
 

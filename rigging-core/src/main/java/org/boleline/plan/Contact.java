@@ -12,6 +12,7 @@ import org.boleline.explain.Refusals;
 import org.boleline.explain.Source;
 import org.boleline.rope.Hardware;
 import org.boleline.rope.Ideal;
+import org.boleline.rope.Sheave;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
@@ -44,7 +45,7 @@ public final class Contact {
    *
    * @param stem id of the stem, not null
    * @param at station on the stem, zero or more, not null
-   * @param hardware what the rope runs over, not null
+   * @param hardware what the rope runs over, a sheave of an efficiency of 0.01 or more, not null
    * @return the contact
    * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
    */
@@ -73,6 +74,13 @@ public final class Contact {
       @Nullable Quantity<Length> sling,
       @Nullable Quantity<Length> offset,
       Refusals refusals) {
+    if (hardware instanceof Sheave sheave && sheave.efficiency() < Bounds.LEAST_EFFICIENCY) {
+      refusals
+          .at("hardware")
+          .at("sheave")
+          .at("efficiency")
+          .number(sheave.efficiency(), Bounds.LEAST_EFFICIENCY, 1);
+    }
     return new Contact(
         refusals.at("stem").present(stem, "the id of a stem of this plan", ""),
         Bounds.station(at, refusals),

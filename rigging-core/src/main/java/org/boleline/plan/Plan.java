@@ -54,7 +54,10 @@ public final class Plan {
             : (Double)
                 refusals
                     .at("gravity")
-                    .aboveZero(builder.gravity, Kind.ACCELERATION, Bounds.GRAVITY);
+                    .aboveZero(
+                        Si.of(builder.gravity, Kind.ACCELERATION),
+                        Kind.ACCELERATION,
+                        Bounds.GRAVITY);
     this.stems = builder.stems;
     this.piece =
         refusals
@@ -195,9 +198,7 @@ public final class Plan {
   public Builder toBuilder() {
     Builder builder =
         builder().title(title).notes(notes).stems(stems).piece(piece).arrangements(arrangements);
-    if (gravity != null) {
-      builder.gravity(gravity());
-    }
+    builder.gravity = gravity;
     builder.rope = rope;
     builder.limits = limits;
     return builder;
@@ -295,6 +296,7 @@ public final class Plan {
     for (int i = 0; i < stems.size(); i++) {
       add(taken, "/stems/" + i, stems.get(i).taken());
     }
+    piece.log().ifPresent(log -> add(taken, "/piece/log/", log.taken()));
     for (int i = 0; i < arrangements.size(); i++) {
       String place = "/arrangements/" + i;
       List<Contact> contacts = arrangements.get(i).contacts();
@@ -339,7 +341,7 @@ public final class Plan {
   public static final class Builder {
     private String title = "";
     private String notes = "";
-    private @Nullable Quantity<Acceleration> gravity;
+    private @Nullable Double gravity;
     private List<Stem> stems = List.of();
     private @Nullable Piece piece;
     private @Nullable Rope rope;
@@ -377,7 +379,7 @@ public final class Plan {
      * @return this builder
      */
     public Builder gravity(Quantity<Acceleration> gravity) {
-      this.gravity = requireNonNull(gravity, "gravity");
+      this.gravity = Si.value(gravity, Kind.ACCELERATION, "gravity");
       return this;
     }
 

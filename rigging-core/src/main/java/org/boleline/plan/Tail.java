@@ -146,7 +146,7 @@ public sealed interface Tail {
      * @param friction coefficient of friction, or null if that could not be had
      * @param wraps number of wraps, or null if that could not be had
      * @param offset the rigid arm, or null if none is stated
-     * @param refusals notes what is wrong, at the tail
+     * @param refusals notes what is wrong, at the device
      * @return the tail
      */
     public static Device stated(
@@ -156,13 +156,12 @@ public sealed interface Tail {
         @Nullable Double wraps,
         @Nullable Quantity<Length> offset,
         Refusals refusals) {
-      Refusals here = refusals.at("device");
       return new Device(
-          here.at("stem").present(stem, "the id of a stem of this plan", ""),
-          Bounds.station(at, here),
-          here.at("friction").number(friction, 0, Bounds.FRICTION),
-          here.at("wraps").number(wraps, 0, Bounds.WRAPS),
-          Bounds.offset(offset, here));
+          refusals.at("stem").present(stem, "the id of a stem of this plan", ""),
+          Bounds.station(at, refusals),
+          refusals.at("friction").number(friction, 0, Bounds.FRICTION),
+          refusals.at("wraps").number(wraps, 0, Bounds.WRAPS),
+          Bounds.offset(offset, refusals));
     }
 
     /**

@@ -118,6 +118,15 @@ public final class Diameters {
       return Si.of(cavity, Kind.LENGTH);
     }
 
+    /**
+     * Tells whether there is a hole.
+     *
+     * @return true if the cavity is above zero
+     */
+    public boolean isHollow() {
+      return cavity > 0;
+    }
+
     @Override
     public boolean equals(Object other) {
       return other instanceof Entry e

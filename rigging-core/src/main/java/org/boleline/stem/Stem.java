@@ -272,6 +272,9 @@ public final class Stem {
     if (shapeIs == null) {
       taken.add(new Datum("/shapeIs", "asStanding", Source.DEFAULT, null));
     }
+    for (Datum datum : wood.taken()) {
+      taken.add(new Datum("/wood/" + datum.name(), datum.value(), datum.source(), datum.spread()));
+    }
     if (ownWeight == null) {
       taken.add(new Datum("/ownWeight", "true", Source.DEFAULT, null));
     }

@@ -3,6 +3,7 @@ package org.boleline.wood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Force;
@@ -47,6 +48,7 @@ public final class Log {
   private final double smallEnd;
   private final double density;
   private final @Nullable Double midDiameter;
+  private final @Nullable Species species;
   private final List<Datum> taken;
 
   private Log(
@@ -55,12 +57,14 @@ public final class Log {
       double smallEnd,
       double density,
       @Nullable Double midDiameter,
+      @Nullable Species species,
       List<Datum> taken) {
     this.length = length;
     this.largeEnd = largeEnd;
     this.smallEnd = smallEnd;
     this.density = density;
     this.midDiameter = midDiameter;
+    this.species = species;
     this.taken = taken;
   }
 
@@ -81,7 +85,7 @@ public final class Log {
       Quantity<Length> smallEnd,
       Quantity<Density> density) {
     double rho = Bounds.aboveZero(density, Kind.DENSITY, Bounds.DENSITY, "density");
-    return of(length, largeEnd, smallEnd, rho, List.of());
+    return of(length, largeEnd, smallEnd, rho, null, List.of());
   }
 
   /**
@@ -111,7 +115,7 @@ public final class Log {
                             + species.commonName()
                             + ", got nothing"));
     double rho = Si.value(green.middle(), Kind.DENSITY, "density");
-    return of(length, largeEnd, smallEnd, rho, List.of(green.datum()));
+    return of(length, largeEnd, smallEnd, rho, species, List.of(green.datum()));
   }
 
   private static Log of(
@@ -119,6 +123,7 @@ public final class Log {
       Quantity<Length> largeEnd,
       Quantity<Length> smallEnd,
       double density,
+      @Nullable Species species,
       List<Datum> taken) {
     double l = Bounds.aboveZero(length, Kind.LENGTH, Bounds.LENGTH, "length");
     double large =
@@ -128,7 +133,7 @@ public final class Log {
       String wants = "at most the large end, " + Bounds.text(large, Kind.LENGTH);
       throw Bounds.outside("smallEnd", wants, small, Kind.LENGTH);
     }
-    return new Log(l, large, small, density, null, taken);
+    return new Log(l, large, small, density, null, species, taken);
   }
 
   /**
@@ -140,7 +145,7 @@ public final class Log {
    */
   public Log withMidDiameter(Quantity<Length> newMidDiameter) {
     double m = Bounds.aboveZero(newMidDiameter, Kind.LENGTH, Bounds.DIAMETER, "midDiameter");
-    return new Log(length, largeEnd, smallEnd, density, m, taken);
+    return new Log(length, largeEnd, smallEnd, density, m, species, taken);
   }
 
   /**
@@ -158,7 +163,7 @@ public final class Log {
       String wants = "a place beyond " + Bounds.text(from, Kind.LENGTH);
       throw Bounds.outside("toInclusive", wants, to, Kind.LENGTH);
     }
-    return new Log(to - from, diameter(from), diameter(to), density, null, taken);
+    return new Log(to - from, diameter(from), diameter(to), density, null, species, taken);
   }
 
   /**
@@ -204,6 +209,15 @@ public final class Log {
    */
   public Quantity<Density> density() {
     return Si.of(density, Kind.DENSITY);
+  }
+
+  /**
+   * Returns the species that the density is taken from.
+   *
+   * @return the species; empty if the density was stated
+   */
+  public Optional<Species> species() {
+    return Optional.ofNullable(species);
   }
 
   /**
@@ -432,12 +446,13 @@ public final class Log {
         && Double.compare(smallEnd, l.smallEnd) == 0
         && Double.compare(density, l.density) == 0
         && Objects.equals(midDiameter, l.midDiameter)
+        && Objects.equals(species, l.species)
         && taken.equals(l.taken);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(length, largeEnd, smallEnd, density, midDiameter, taken);
+    return Objects.hash(length, largeEnd, smallEnd, density, midDiameter, species, taken);
   }
 
   @Override

@@ -23,7 +23,7 @@ import org.boleline.units.Si;
  *
  * <pre>{@code
  * Section section = Section.offCentre(centimetres(40), centimetres(28), centimetres(3));
- * section.sectionModulusShare(); // 0.689: of the section modulus of solid wood
+ * section.sectionModulusShare(); // 0.589: of the section modulus of solid wood
  * Section hollow = Section.shell(centimetres(36), centimetres(7)); // 7 cm of sound wood all around
  * }</pre>
  */

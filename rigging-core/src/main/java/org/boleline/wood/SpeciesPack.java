@@ -53,7 +53,7 @@ public final class SpeciesPack {
   /** Greatest length of a pack, in characters. */
   private static final int MOST_CHARACTERS = 4_000_000;
 
-  /** Species that contain a name that was not found, given in the message. */
+  /** Greatest number of species given in a message whose names hold the word not found. */
   private static final int MOST_SUGGESTIONS = 4;
 
   private static final class Standard {
@@ -228,10 +228,10 @@ public final class SpeciesPack {
   }
 
   private String suggestions(String name) {
-    String key = key(name);
+    String words = " " + key(name) + " ";
     List<Species> near =
         all.stream()
-            .filter(species -> !key.isEmpty() && key(species.commonName()).contains(key))
+            .filter(species -> (" " + key(species.commonName()) + " ").contains(words))
             .limit(MOST_SUGGESTIONS)
             .toList();
     return near.isEmpty() ? "" : ", such as " + commonNames(near);

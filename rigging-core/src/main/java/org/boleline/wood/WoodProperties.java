@@ -37,6 +37,7 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class WoodProperties {
+  private final @Nullable Species species;
   private final double modulusOfElasticity;
   private final double shearModulus;
   private final double density;
@@ -45,12 +46,14 @@ public final class WoodProperties {
   private final List<Datum> taken;
 
   private WoodProperties(
+      @Nullable Species species,
       double modulusOfElasticity,
       double shearModulus,
       double density,
       @Nullable Double bendingStrength,
       @Nullable Double compressionStrength,
       List<Datum> taken) {
+    this.species = species;
     this.modulusOfElasticity = modulusOfElasticity;
     this.shearModulus = shearModulus;
     this.density = density;
@@ -92,6 +95,15 @@ public final class WoodProperties {
    */
   public static Builder builder() {
     return new Builder();
+  }
+
+  /**
+   * Returns the species that values were taken from.
+   *
+   * @return the species; empty if none was named or everything it could give was stated
+   */
+  public Optional<Species> species() {
+    return Optional.ofNullable(species);
   }
 
   /**
@@ -162,6 +174,7 @@ public final class WoodProperties {
   @Override
   public boolean equals(Object other) {
     return other instanceof WoodProperties w
+        && Objects.equals(species, w.species)
         && Double.compare(modulusOfElasticity, w.modulusOfElasticity) == 0
         && Double.compare(shearModulus, w.shearModulus) == 0
         && Double.compare(density, w.density) == 0
@@ -173,7 +186,13 @@ public final class WoodProperties {
   @Override
   public int hashCode() {
     return Objects.hash(
-        modulusOfElasticity, shearModulus, density, bendingStrength, compressionStrength, taken);
+        species,
+        modulusOfElasticity,
+        shearModulus,
+        density,
+        bendingStrength,
+        compressionStrength,
+        taken);
   }
 
   @Override
@@ -291,13 +310,13 @@ public final class WoodProperties {
       @Nullable Entry rupture =
           species == null ? null : species.entry(SpeciesProperty.MODULUS_OF_RUPTURE);
       @Nullable Entry compression = species == null ? null : species.compressionEntry();
+      @Nullable Double bending = strength(bendingStrength, rupture, "bendingStrength", taken);
+      @Nullable Double crushing =
+          strength(compressionStrength, compression, "compressionStrength", taken);
+      boolean tookFromSpecies =
+          taken.stream().anyMatch(datum -> !datum.name().equals("shearModulus"));
       return new WoodProperties(
-          e,
-          g,
-          rho,
-          strength(bendingStrength, rupture, "bendingStrength", taken),
-          strength(compressionStrength, compression, "compressionStrength", taken),
-          taken);
+          tookFromSpecies ? species : null, e, g, rho, bending, crushing, taken);
     }
 
     private double modulus(List<Datum> taken, List<Refusal> refusals) {

@@ -10,7 +10,7 @@
  * Species species = SpeciesPack.standard().species("white oak");
  * WoodProperties wood = WoodProperties.from(species);
  * Log log = Log.of(metres(2), centimetres(45), centimetres(40), species);
- * Quantity<Mass> mass = log.mass(); // 292 kg, by cone frustum
+ * Quantity<Mass> mass = log.mass(); // 291 kg, by cone frustum
  * Section section = Section.offCentre(centimetres(45), centimetres(20), centimetres(5));
  * double left = section.sectionModulusShare(); // of the section modulus of solid wood
  * }</pre>

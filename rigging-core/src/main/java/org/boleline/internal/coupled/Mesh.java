@@ -82,8 +82,8 @@ final class Mesh {
     return most;
   }
 
-  /** A mesh whose rough cells are divided. */
-  Mesh finer(RodState[] rods) {
+  /** A mesh whose cells rougher than a limit are divided. */
+  Mesh finer(RodState[] rods, double limit) {
     double[][] next = new double[nodes.length][];
     for (int i = 0; i < nodes.length; i++) {
       RodState rod = rods[i];
@@ -93,8 +93,8 @@ final class Mesh {
               cuts,
               c -> {
                 double rough = rod.roughness(c);
-                boolean divide = rough > FINE && cuts[c + 1] - cuts[c] > SHORTEST;
-                return divide ? (rough > 40 * FINE ? 4 : 2) : 1;
+                boolean divide = rough > limit && cuts[c + 1] - cuts[c] > SHORTEST;
+                return divide ? (rough > 40 * limit ? 4 : 2) : 1;
               });
     }
     return new Mesh(spec, next);

@@ -34,7 +34,7 @@ public final class RigSolver {
   private static final double AMPLE_STIFFNESS = 0.5;
   private static final double LITTLE_TURN = 0.35;
   private static final double STEP_TURN = 0.2;
-  private static final int MESHES = 6;
+  private static final int MESHES = 14;
 
   private final Rig rig;
   private final RigState state;
@@ -60,9 +60,10 @@ public final class RigSolver {
     RigSolver solver = new RigSolver(mesh.rig());
     solver.solve();
     for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
+      double limit = solver.ending == Ending.TOO_COARSE ? 0.2 * Mesh.FINE : Mesh.FINE;
       mesh =
-          Mesh.roughness(solver.state.rods()) > Mesh.FINE
-              ? mesh.finer(solver.state.rods())
+          Mesh.roughness(solver.state.rods()) > limit
+              ? mesh.finer(solver.state.rods(), limit)
               : mesh.halved();
       solver = new RigSolver(mesh.rig());
       solver.solve();
@@ -306,7 +307,7 @@ public final class RigSolver {
         return Ending.UNSTABLE;
       }
       increment = 0.5 * (next - at);
-      together = rig.path().together();
+      together = Math.max(rig.path().together(), rig.path().conflict());
       System.arraycopy(here, 0, state.y, 0, here.length);
       set(weight, at);
       rig.path().startFrom(rope);

@@ -77,6 +77,7 @@ public final class RopePath {
   private boolean anySling;
   private boolean started;
   private int together = -1;
+  private int conflict = -1;
 
   /**
    * Makes a path.
@@ -148,6 +149,11 @@ public final class RopePath {
     return together;
   }
 
+  /** A contact that, in the last solve, the rope would have had to come back for; or minus one. */
+  public int conflict() {
+    return conflict;
+  }
+
   /** Where a solve starts from. */
   @SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
   public record Start(
@@ -186,6 +192,7 @@ public final class RopePath {
    */
   public boolean solve() {
     together = -1;
+    conflict = -1;
     started = search();
     return started;
   }
@@ -604,7 +611,9 @@ public final class RopePath {
       }
       any = true;
       if (half2 >= 0 && passedBy >= 0 && high >= from && low == passed) {
-        // The rope would have to come back for this contact: both it and the one before bear.
+        // The rope would have to come back for this contact: both it and the one before bear. On
+        // the way there the two lie at one point.
+        conflict = j;
         engage(passedBy, onLine(start, direction, passed));
         engage(j, onLine(start, direction, high));
         return true;

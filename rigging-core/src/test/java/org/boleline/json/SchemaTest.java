@@ -1,0 +1,239 @@
+package org.boleline.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.boleline.json.PlanTexts.EVERYTHING;
+import static org.boleline.json.PlanTexts.LEAST;
+import static org.boleline.json.PlanTexts.changed;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.boleline.explain.Refusals;
+import org.boleline.units.Kind;
+import org.boleline.units.QuantityText;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The published schemas say what the reader says, checked with a schema library. */
+class SchemaTest {
+  private static final Path REFERENCE = Path.of("..", "docs", "reference");
+  private static final Path DEMOS =
+      Path.of(
+          "..",
+          "rigging-examples",
+          "compare-arrangements",
+          "src",
+          "main",
+          "resources",
+          "org",
+          "boleline",
+          "examples",
+          "compare");
+  private static final Json PLAN_TREE = tree("rigging-plan-1.schema.json");
+  private static final Schema PLAN = schema("rigging-plan-1.schema.json");
+  private static final Schema RESULT = schema("rigging-result-1.schema.json");
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private static Schema schema(String name) {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(text(REFERENCE.resolve(name)), InputFormat.JSON);
+  }
+
+  private static Json tree(String name) {
+    Refusals refusals = Refusals.none();
+    Json tree = JsonText.parse(text(REFERENCE.resolve(name)), refusals);
+    refusals.throwIfAny();
+    return tree;
+  }
+
+  private static List<Error> errors(String plan) {
+    return PLAN.validate(plan, InputFormat.JSON);
+  }
+
+  static Stream<Arguments> demos() throws IOException {
+    List<Arguments> demos = new ArrayList<>();
+    try (Stream<Path> files = Files.list(DEMOS)) {
+      files
+          .filter(file -> file.toString().endsWith(".json"))
+          .sorted()
+          .forEach(file -> demos.add(Arguments.of(file.getFileName().toString(), text(file))));
+    }
+    assertThat(demos).hasSizeGreaterThanOrEqualTo(3);
+    return demos.stream();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("demos")
+  void takes_the_demo_plans_and_what_is_written_of_them(String name, String plan) {
+    assertThat(errors(plan)).isEmpty();
+    assertThat(errors(PlanWriter.write(PlanReader.read(plan)))).isEmpty();
+  }
+
+  @Test
+  void takes_the_plans_of_the_tests_and_what_is_written_of_them() {
+    for (String plan : List.of(EVERYTHING, LEAST)) {
+      assertThat(errors(plan)).isEmpty();
+      assertThat(errors(PlanWriter.write(PlanReader.read(plan)))).isEmpty();
+    }
+  }
+
+  @Test
+  void its_own_example_is_read() {
+    Json.Elements examples = (Json.Elements) member(PLAN_TREE, "examples");
+    for (Json example : examples.list()) {
+      String plan = JsonText.print(example);
+      assertThat(errors(plan)).isEmpty();
+      assertThat(PlanReader.read(plan).arrangements()).isNotEmpty();
+    }
+  }
+
+  /** What needs more than one member, or arithmetic, is beyond a schema. */
+  private static final Set<String> BEYOND_A_SCHEMA =
+      Set.of(
+          "DUPLICATE",
+          "UNKNOWN_REFERENCE",
+          "STATION_OFF_STEM",
+          "STATIONS_NOT_IN_ORDER",
+          "SAME_PLACE",
+          "NOT_JSON",
+          "TOO_LARGE",
+          "OUT_OF_RANGE");
+
+  static Stream<Arguments> changesASchemaCanRefuse() {
+    return PlanReaderTest.refusedChanges()
+        .filter(
+            change ->
+                !BEYOND_A_SCHEMA.contains(change.get()[2].toString())
+                    && !change.get()[1].equals("\"1e999 kg\"")
+                    && !change.get()[3].equals("/stems/2/base"));
+  }
+
+  @ParameterizedTest(name = "{0} -> {1}: {2} at {3}")
+  @MethodSource("changesASchemaCanRefuse")
+  void refuses_what_the_reader_refuses(String from, String to, Object code, String place) {
+    assertThat(errors(changed(EVERYTHING, from, to))).as(from + " -> " + to).isNotEmpty();
+  }
+
+  @Test
+  void refuses_negative_sizes_and_numbers_outside_their_bounds() {
+    assertThat(errors(changed(EVERYTHING, "\"outer\": \"36 cm\"", "\"outer\": \"-36 cm\"")))
+        .isNotEmpty();
+    assertThat(errors(changed(EVERYTHING, "\"efficiency\": 0.95", "\"efficiency\": 1.05")))
+        .isNotEmpty();
+    assertThat(errors(changed(EVERYTHING, "\"wraps\": 2.5", "\"wraps\": 21"))).isNotEmpty();
+    assertThat(errors(changed(EVERYTHING, "\"held\"", "\"hold\""))).isNotEmpty();
+    assertThat(errors(changed(EVERYTHING, "\"id\": \"down\"", "\"id\": \"\""))).isNotEmpty();
+  }
+
+  @Test
+  void knows_the_units_that_the_reader_knows() {
+    Map<String, Kind<?>> kinds =
+        Map.ofEntries(
+            Map.entry("length", Kind.LENGTH),
+            Map.entry("distance", Kind.LENGTH),
+            Map.entry("angle", Kind.ANGLE),
+            Map.entry("lean", Kind.ANGLE),
+            Map.entry("mass", Kind.MASS),
+            Map.entry("time", Kind.TIME),
+            Map.entry("force", Kind.FORCE),
+            Map.entry("stress", Kind.PRESSURE),
+            Map.entry("acceleration", Kind.ACCELERATION),
+            Map.entry("rotationalStiffness", Kind.ROTATIONAL_STIFFNESS),
+            Map.entry("linearDensity", Kind.LINEAR_DENSITY),
+            Map.entry("density", Kind.DENSITY));
+    kinds.forEach(
+        (definition, kind) -> {
+          String pattern =
+              ((Json.Text) member(member(member(PLAN_TREE, "$defs"), definition), "pattern"))
+                  .text();
+          String units = pattern.substring(pattern.lastIndexOf('(') + 1, pattern.lastIndexOf(')'));
+          assertThat(units.replace("\\.", ".").split("\\|"))
+              .as(definition)
+              .containsExactlyElementsOf(QuantityText.symbols(kind));
+        });
+  }
+
+  @Test
+  void the_format_page_names_every_member_of_both_schemas() {
+    String page = text(REFERENCE.resolve("plan-format.md"));
+    Set<String> names = new LinkedHashSet<>();
+    propertyNames(PLAN_TREE, names);
+    propertyNames(tree("rigging-result-1.schema.json"), names);
+    names.removeAll(Set.of("x", "y", "z")); // of vectors
+
+    assertThat(names).hasSizeGreaterThan(80);
+    for (String name : names) {
+      assertThat(page).as(name).containsAnyOf("`" + name + "`", "\"" + name + "\"");
+    }
+  }
+
+  @Test
+  void every_part_of_both_schemas_has_a_description() {
+    for (Schema schema : List.of(PLAN, RESULT)) {
+      assertThat(schema).isNotNull();
+    }
+    List<String> without = new ArrayList<>();
+    describe("", PLAN_TREE, without);
+    describe("", tree("rigging-result-1.schema.json"), without);
+    assertThat(without).isEmpty();
+  }
+
+  private static void describe(String place, Json part, List<String> without) {
+    if (part instanceof Json.Members members) {
+      boolean isObject =
+          members.byName().get("type") instanceof Json.Text type && type.text().equals("object");
+      if (isObject && !members.byName().containsKey("description")) {
+        without.add(place);
+      }
+      members.byName().forEach((name, value) -> describe(place + "/" + name, value, without));
+    } else if (part instanceof Json.Elements elements) {
+      for (int i = 0; i < elements.list().size(); i++) {
+        describe(place + "/" + i, elements.list().get(i), without);
+      }
+    }
+  }
+
+  private static void propertyNames(Json part, Set<String> names) {
+    if (part instanceof Json.Members members) {
+      members
+          .byName()
+          .forEach(
+              (name, value) -> {
+                if (name.equals("properties")) {
+                  names.addAll(((Json.Members) value).byName().keySet());
+                }
+                if (!name.equals("examples")) {
+                  propertyNames(value, names);
+                }
+              });
+    } else if (part instanceof Json.Elements elements) {
+      elements.list().forEach(element -> propertyNames(element, names));
+    }
+  }
+
+  private static Json member(Json object, String name) {
+    Json value = ((Json.Members) object).byName().get(name);
+    assertThat(value).as(name).isNotNull();
+    return value;
+  }
+}
