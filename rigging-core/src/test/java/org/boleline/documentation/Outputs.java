@@ -12,6 +12,14 @@ final class Outputs {
   private static final Map<String, Supplier<String>> ALL = new TreeMap<>();
 
   static {
+    ALL.put("hand-check/printed", HandCheck::printed);
+    ALL.put("hand-check/checked", HandCheck::checked);
+    ALL.put("hand-check/textbook", HandCheck::textbook);
+    ALL.put("hand-check/cautions", HandCheck::cautions);
+    ALL.put("own-species/wood", OwnSpecies::wood);
+    ALL.put("own-species/refused", OwnSpecies::refused);
+    ALL.put("plan-files/readme", PlanFiles::readme);
+    ALL.put("plan-files/refused", PlanFiles::refusedFirstPlan);
     ALL.put("first-plan/rope", FirstPlan::rope);
     ALL.put("first-plan/stem", FirstPlan::stemResult);
     ALL.put("first-plan/shares", FirstPlan::shares);
