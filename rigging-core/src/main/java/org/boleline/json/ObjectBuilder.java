@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.boleline.geometry.Vector;
@@ -47,11 +48,16 @@ final class ObjectBuilder {
 
   /** Puts a list, also if it is empty. */
   <T> ObjectBuilder putAll(String name, List<T> elements, Function<T, Json> writing) {
+    return put(name, list(elements.size(), index -> writing.apply(elements.get(index))));
+  }
+
+  /** A list of what is written for each index below a count. */
+  static Json list(int count, IntFunction<Json> writing) {
     List<Json> list = new ArrayList<>();
-    for (T element : elements) {
-      list.add(writing.apply(element));
+    for (int i = 0; i < count; i++) {
+      list.add(writing.apply(i));
     }
-    return put(name, new Json.Elements(Collections.unmodifiableList(list)));
+    return new Json.Elements(Collections.unmodifiableList(list));
   }
 
   /** Puts a quantity as plan files state it: text with the SI unit. */
@@ -82,13 +88,6 @@ final class ObjectBuilder {
   /** Puts a quantity as results give it: a number and the UCUM code of its unit. */
   <Q extends Quantity<Q>> ObjectBuilder putValue(String name, Quantity<Q> value, Kind<Q> kind) {
     return put(name, value(value, kind));
-  }
-
-  /** Puts a quantity as results give it, if there is one. */
-  <Q extends Quantity<Q>> ObjectBuilder putValue(
-      String name, Optional<Quantity<Q>> value, Kind<Q> kind) {
-    value.ifPresent(quantity -> putValue(name, quantity, kind));
-    return this;
   }
 
   /** Puts a vector as results give it: three numbers and the UCUM code of their unit. */

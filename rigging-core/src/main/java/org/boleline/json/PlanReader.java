@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Supplier;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
@@ -30,7 +31,7 @@ public final class PlanReader {
    * @throws PlanRefusedException if the text is no plan that can be analysed: with all reasons
    */
   public static Plan read(String text) {
-    return read(text, SpeciesPack.standard());
+    return plan(text, SpeciesPack::standard);
   }
 
   /**
@@ -42,8 +43,12 @@ public final class PlanReader {
    * @throws PlanRefusedException if the text is no plan that can be analysed: with all reasons
    */
   public static Plan read(String text, SpeciesPack species) {
-    requireNonNull(text, "text");
     requireNonNull(species, "species");
+    return plan(text, () -> species);
+  }
+
+  private static Plan plan(String text, Supplier<SpeciesPack> species) {
+    requireNonNull(text, "text");
     Refusals refusals = Refusals.none();
     Json document = JsonText.parse(text, refusals);
     if (document == null) {
@@ -63,7 +68,9 @@ public final class PlanReader {
    * @throws PlanRefusedException if its text is no plan that can be analysed: with all reasons
    */
   public static Plan read(Path file) throws IOException {
-    return read(file, SpeciesPack.standard());
+    try (InputStream stream = Files.newInputStream(file)) {
+      return read(stream);
+    }
   }
 
   /**
@@ -90,7 +97,7 @@ public final class PlanReader {
    * @throws PlanRefusedException if its text is no plan that can be analysed: with all reasons
    */
   public static Plan read(InputStream stream) throws IOException {
-    return read(stream, SpeciesPack.standard());
+    return plan(text(stream), SpeciesPack::standard);
   }
 
   /**
@@ -103,8 +110,10 @@ public final class PlanReader {
    * @throws PlanRefusedException if its text is no plan that can be analysed: with all reasons
    */
   public static Plan read(InputStream stream, SpeciesPack species) throws IOException {
-    requireNonNull(species, "species");
-    byte[] bytes = stream.readNBytes(JsonText.MOST_BYTES + 1);
-    return read(JsonText.decode(bytes), species);
+    return read(text(stream), species);
+  }
+
+  private static String text(InputStream stream) throws IOException {
+    return JsonText.decode(stream.readNBytes(JsonText.MOST_BYTES + 1));
   }
 }

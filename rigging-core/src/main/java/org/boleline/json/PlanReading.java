@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Force;
@@ -66,9 +67,10 @@ final class PlanReading {
   private static final Quantity<Force> FORCE = Amounts.newtons(1);
   private static final Quantity<Density> DENSITY = Amounts.kilogramsPerCubicMetre(1000);
 
-  private final SpeciesPack species;
+  private final Supplier<SpeciesPack> species;
 
-  PlanReading(SpeciesPack species) {
+  /** Asks for the species data only if the plan names a species. */
+  PlanReading(Supplier<SpeciesPack> species) {
     this.species = species;
   }
 
@@ -490,7 +492,9 @@ final class PlanReading {
 
   private @Nullable Species species(Members m) {
     @Nullable String name = m.text("species", "the name of a species in the data");
-    return name == null ? null : m.refusals().at("species").trying(() -> species.species(name));
+    return name == null
+        ? null
+        : m.refusals().at("species").trying(() -> species.get().species(name));
   }
 
   private @Nullable Log log(Members m) {

@@ -47,7 +47,7 @@ final class Bounds {
   static final double LEG_FROM_PLUMB = Math.toRadians(85);
 
   /** Greatest azimuth, either way, in radians: many turns. */
-  static final double AZIMUTH = 1000;
+  static final double AZIMUTH = 100;
 
   /** What counts as the same place, in metres. */
   static final double SAME_PLACE = 1e-3;

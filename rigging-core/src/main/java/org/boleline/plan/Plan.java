@@ -34,7 +34,7 @@ public final class Plan {
       new Source(
           "CGPM-1901",
           "Standard acceleration of gravity, third General Conference on Weights and Measures, 1901",
-          Source.Reading.FROM_MEMORY);
+          Source.Reading.DEFAULT);
 
   private final String title;
   private final String notes;

@@ -31,9 +31,9 @@ public final class Tagline {
    *
    * @param angle angle of the load leg from plumb, from zero to 85 degrees, not null
    * @param azimuth direction in which the piece is held away, counter-clockwise from +x seen from
-   *     above, not null
+   *     above, at most 100 rad either way, not null
    * @return the tagline
-   * @throws org.boleline.explain.PlanRefusedException if the angle is outside its range
+   * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
    */
   public static Tagline of(Quantity<Angle> angle, Quantity<Angle> azimuth) {
     requireNonNull(angle, "angle");

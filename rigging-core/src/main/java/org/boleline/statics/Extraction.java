@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -259,9 +258,9 @@ final class Extraction {
     private final Reaction base;
     private final Reaction riggingBase;
     private final List<Share> shares;
-    private final StressScan bending;
-    final StressScan compression;
-    final StressScan tension;
+    private final StressScan.Peak bending;
+    final StressScan.Peak compression;
+    final StressScan.Peak tension;
     private final List<MarkResult> marks;
     private final StemProfile profile;
 
@@ -293,9 +292,10 @@ final class Extraction {
       }
       riggingBase = reaction(rigForce, rigMoment, direction);
       shares = shares(contacts, force, moment, rigForce, rigMoment);
-      bending = StressScan.bending(rod);
-      compression = StressScan.compression(rod);
-      tension = StressScan.tension(rod);
+      StressScan scan = new StressScan(rod);
+      bending = scan.bending();
+      compression = scan.compression();
+      tension = scan.tension();
       marks = marks();
       profile = profile();
     }
@@ -430,17 +430,8 @@ final class Extraction {
     }
 
     private StemProfile profile() {
-      TreeSet<Double> stations = new TreeSet<>();
-      int nodes = rod.rod().nodes();
-      for (int n = 0; n + 1 < nodes; n++) {
-        double from = rod.rod().nodeAt(n);
-        double to = rod.rod().nodeAt(n + 1);
-        for (int i = 0; i < PROFILE_PARTS; i++) {
-          stations.add(from + (to - from) * i / PROFILE_PARTS);
-        }
-      }
-      stations.add(length);
-      int n = stations.size();
+      int cells = rod.rod().nodes() - 1;
+      int n = cells * PROFILE_PARTS + 1;
       double[] s = new double[n];
       double[][] unloaded = new double[n][];
       double[][] positions = new double[n][];
@@ -450,11 +441,14 @@ final class Extraction {
       double[] bendingStress = new double[n];
       double[] axialStress = new double[n];
       Section rest = new Section(solver.rest().rods()[stem]);
-      int i = 0;
-      for (double at : stations) {
-        section.read(at);
-        rest.read(at);
-        s[i] = at;
+      for (int i = 0; i < n; i++) {
+        int cell = Math.max(0, (i - 1) / PROFILE_PARTS);
+        double x = (double) (i - cell * PROFILE_PARTS) / PROFILE_PARTS;
+        double from = rod.rod().nodeAt(cell);
+        double to = rod.rod().nodeAt(cell + 1);
+        section.read(cell, x);
+        rest.read(cell, x);
+        s[i] = x == 1 ? to : from + x * (to - from);
         unloaded[i] = rest.position.clone();
         positions[i] = section.position.clone();
         directions[i] = section.direction.clone();
@@ -462,7 +456,6 @@ final class Extraction {
         moments[i] = section.moment.clone();
         bendingStress[i] = section.bendingStress;
         axialStress[i] = section.axialStress;
-        i++;
       }
       return new StemProfile(
           s, unloaded, positions, directions, forces, moments, bendingStress, axialStress);
@@ -484,8 +477,8 @@ final class Extraction {
           profile);
     }
 
-    private Extreme extreme(StressScan scan) {
-      return new Extreme(scan.value(), scan.at());
+    private Extreme extreme(StressScan.Peak peak) {
+      return new Extreme(peak.value(), peak.at());
     }
   }
 
@@ -510,12 +503,13 @@ final class Extraction {
 
   /** How much of the strength is used, and which strength is the first to be reached. */
   private static double use(RodState rod, double compression, double bending) {
+    StressScan scan = new StressScan(rod);
     double use = 0;
     if (compression < Double.POSITIVE_INFINITY) {
-      use = StressScan.compression(rod).value() / compression;
+      use = scan.compression().value() / compression;
     }
     if (bending < Double.POSITIVE_INFINITY) {
-      use = Math.max(use, StressScan.tension(rod).value() / bending);
+      use = Math.max(use, scan.tension().value() / bending);
     }
     return use;
   }

@@ -70,31 +70,21 @@ final class LegsThroughStems {
     StemResult result = solution.stems().get(stem);
     double[] stations = result.profile().stations(Kind.LENGTH);
     double[][] axis = result.profile().positions(Kind.LENGTH);
+    LeftOut first = leftOut(leg.from(), result.id());
+    LeftOut last = leftOut(leg.to(), result.id());
     double least = 0;
     double leastAt = -1;
     double leastRadius = 0;
     double leastDistance = 0;
-    for (int i = 0; i + 1 < stations.length; i++) {
-      for (int half = 0; half < 2; half++) {
-        double x = half * 0.5;
-        double at = stations[i] + x * (stations[i + 1] - stations[i]);
-        double radius = 0.5 * resolved.geometry[stem].outer(at, at);
-        if (isNear(leg.from(), result.id(), at, radius)
-            || isNear(leg.to(), result.id(), at, radius)) {
-          continue;
-        }
-        double[] point = {
-          axis[i][0] + x * (axis[i + 1][0] - axis[i][0]),
-          axis[i][1] + x * (axis[i + 1][1] - axis[i][1]),
-          axis[i][2] + x * (axis[i + 1][2] - axis[i][2])
-        };
-        double distance = distance(point, start, end);
-        if (distance - radius < least) {
-          least = distance - radius;
-          leastAt = at;
-          leastRadius = radius;
-          leastDistance = distance;
-        }
+    for (int i = 0; i < stations.length; i++) {
+      double at = stations[i];
+      double radius = 0.5 * resolved.geometry[stem].outer(at, at);
+      double distance = distance(axis[i], start, end);
+      if (distance - radius < least && !first.holds(at, radius) && !last.holds(at, radius)) {
+        least = distance - radius;
+        leastAt = at;
+        leastRadius = radius;
+        leastDistance = distance;
       }
     }
     if (leastAt >= 0) {
@@ -118,26 +108,31 @@ final class LegsThroughStems {
     }
   }
 
-  private boolean isNear(String end, String stem, double at, double radius) {
+  /** The stretch of axis about a leg's end that does not count; none has a negative reach. */
+  private record LeftOut(double station, double reach) {
+    boolean holds(double at, double radius) {
+      return reach >= 0 && Math.abs(at - station) < reach + 4 * radius;
+    }
+  }
+
+  private LeftOut leftOut(String end, String stem) {
     Arrangement arrangement = solution.arrangement();
-    String endStem;
-    double station;
-    double reach;
     if (end.startsWith("contacts/")) {
       Contact contact = arrangement.contacts().get(Integer.parseInt(end.substring(9)));
-      endStem = contact.stem();
-      station = Si.value(contact.at(), Kind.LENGTH, "at");
-      reach =
-          Si.value(contact.sling(), Kind.LENGTH, "sling")
-              + Math.abs(Si.value(contact.offset(), Kind.LENGTH, "offset"));
-    } else if (end.equals("device") && arrangement.tail() instanceof Tail.Device device) {
-      endStem = device.stem();
-      station = Si.value(device.at(), Kind.LENGTH, "at");
-      reach = Math.abs(Si.value(device.offset(), Kind.LENGTH, "offset"));
-    } else {
-      return false;
+      if (contact.stem().equals(stem)) {
+        return new LeftOut(
+            Si.value(contact.at(), Kind.LENGTH, "at"),
+            Si.value(contact.sling(), Kind.LENGTH, "sling")
+                + Math.abs(Si.value(contact.offset(), Kind.LENGTH, "offset")));
+      }
+    } else if (end.equals("device")
+        && arrangement.tail() instanceof Tail.Device device
+        && device.stem().equals(stem)) {
+      return new LeftOut(
+          Si.value(device.at(), Kind.LENGTH, "at"),
+          Math.abs(Si.value(device.offset(), Kind.LENGTH, "offset")));
     }
-    return endStem.equals(stem) && Math.abs(at - station) < reach + 4 * radius;
+    return new LeftOut(0, -1);
   }
 
   private static double distance(double[] p, double[] a, double[] b) {

@@ -4,6 +4,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusals;
+import org.boleline.geometry.Heading;
 import org.boleline.geometry.Vector;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
@@ -42,12 +43,20 @@ final class Bounds {
   /** Part of a length that is put down to rounding of units. */
   static final double ROUNDING = 1e-9;
 
+  /** Greatest azimuth, either way, in radians: many turns. */
+  static final double AZIMUTH = 100;
+
   private static final Vector<Length> ORIGIN = Vector.ofSi(Kind.LENGTH, 0, 0, 0);
 
   private Bounds() {}
 
   static double station(@Nullable Quantity<Length> at, Refusals refusals) {
     return refusals.at("at").between(at, Kind.LENGTH, 0, LENGTH);
+  }
+
+  static Heading heading(Heading heading, Refusals refusals) {
+    refusals.at("azimuth").between(heading.azimuth(), Kind.ANGLE, -AZIMUTH, AZIMUTH);
+    return heading;
   }
 
   static Vector<Length> position(@Nullable Vector<Length> position, Refusals refusals) {

@@ -58,10 +58,10 @@ public sealed interface StemShape {
     /**
      * Obtains a straight stem.
      *
-     * @param heading where it points, not null
+     * @param heading where it points, its azimuth at most 100 rad either way, not null
      * @param length its length, from 0.01 m to 200 m, not null
      * @return the shape
-     * @throws org.boleline.explain.PlanRefusedException if the length is outside its range
+     * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
      */
     public static Straight of(Heading heading, Quantity<Length> length) {
       requireNonNull(heading, "heading");
@@ -80,7 +80,7 @@ public sealed interface StemShape {
     public static Straight stated(
         Heading heading, @Nullable Quantity<Length> length, Refusals refusals) {
       return new Straight(
-          heading,
+          Bounds.heading(heading, refusals),
           refusals.at("length").between(length, Kind.LENGTH, Bounds.LEAST_LENGTH, Bounds.LENGTH));
     }
 
@@ -135,9 +135,9 @@ public sealed interface StemShape {
      * Obtains a station.
      *
      * @param at where along the stem, zero or more, at most 200 m, not null
-     * @param heading where the stem points there, not null
+     * @param heading where the stem points there, its azimuth at most 100 rad either way, not null
      * @return the station
-     * @throws org.boleline.explain.PlanRefusedException if the place is outside its range
+     * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
      */
     public static Station of(Quantity<Length> at, Heading heading) {
       requireNonNull(at, "at");
@@ -155,7 +155,7 @@ public sealed interface StemShape {
      */
     public static Station stated(
         @Nullable Quantity<Length> at, Heading heading, Refusals refusals) {
-      return new Station(Bounds.station(at, refusals), heading);
+      return new Station(Bounds.station(at, refusals), Bounds.heading(heading, refusals));
     }
 
     /**

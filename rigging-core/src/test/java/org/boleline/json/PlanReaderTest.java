@@ -371,6 +371,11 @@ class PlanReaderTest {
             Code.OUT_OF_RANGE,
             "/stems/1/shape/lean"),
         Arguments.of(
+            "\"azimuth\": \"370 deg\"",
+            "\"azimuth\": \"1e9 deg\"",
+            Code.OUT_OF_RANGE,
+            "/stems/0/shape/stations/1/azimuth"),
+        Arguments.of(
             "\"outer\": \"50 cm\"",
             "\"outer\": \"0 cm\"",
             Code.OUT_OF_RANGE,

@@ -19,9 +19,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.boleline.Tolerances;
 import org.boleline.explain.Refusals;
+import org.boleline.plan.Plan;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
+import org.boleline.units.Si;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -87,6 +90,26 @@ class SchemaTest {
   void takes_the_demo_plans_and_what_is_written_of_them(String name, String plan) {
     assertThat(errors(plan)).isEmpty();
     assertThat(errors(PlanWriter.write(PlanReader.read(plan)))).isEmpty();
+  }
+
+  @Test
+  void the_demo_plans_state_what_their_notes_say() {
+    Plan spruce = PlanReader.read(text(DEMOS.resolve("spruce.json")));
+    Plan hornbeam = PlanReader.read(text(DEMOS.resolve("hornbeam.json")));
+    double[] outer = hornbeam.stems().get(0).diameters().outer(Kind.LENGTH);
+    double[] cavity = hornbeam.stems().get(0).diameters().cavity(Kind.LENGTH);
+
+    assertThat(spruce.notes()).contains("58.6 kg");
+    assertThat(Si.value(spruce.piece().mass(), Kind.MASS, "mass"))
+        .isCloseTo(58.6, Tolerances.printedTo(0.1));
+    assertThat(hornbeam.notes()).contains("sound shell of 70 mm");
+    for (int hollow = 2; hollow <= 3; hollow++) {
+      assertThat((outer[hollow] - cavity[hollow]) / 2)
+          .isCloseTo(0.070, Tolerances.relative(Tolerances.ROUNDING));
+    }
+    for (Plan plan : List.of(spruce, hornbeam)) {
+      assertThat(plan.notes()).startsWith("Invented site").contains("from memory");
+    }
   }
 
   @Test

@@ -11,6 +11,9 @@ final class Mesh {
   /** A cell is fine enough if its curvature's highest order turns it by less than this, rad. */
   static final double FINE = 2e-4;
 
+  /** The same as a share of all that the stem turns, for small loads. */
+  static final double FINE_SHARE = 8e-3;
+
   private static final int LEAST_CELLS = 6;
   private static final double SHORTEST = 1e-5;
 

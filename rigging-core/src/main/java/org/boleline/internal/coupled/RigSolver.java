@@ -60,7 +60,7 @@ public final class RigSolver {
     RigSolver solver = new RigSolver(mesh.rig());
     solver.solve();
     for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
-      double limit = solver.ending == Ending.TOO_COARSE ? 0.2 * Mesh.FINE : Mesh.FINE;
+      double limit = solver.ending == Ending.TOO_COARSE ? 0.2 * Mesh.FINE : solver.limit();
       mesh =
           Mesh.roughness(solver.state.rods()) > limit
               ? mesh.finer(solver.state.rods(), limit)
@@ -79,8 +79,14 @@ public final class RigSolver {
     return switch (ending) {
       case TOGETHER -> true;
       case NOT_SOLVED, TOO_COARSE -> false;
-      case STABLE, UNSTABLE -> Mesh.roughness(state.rods()) <= Mesh.FINE;
+      case STABLE, UNSTABLE -> Mesh.roughness(state.rods()) <= limit();
     };
+  }
+
+  /** Largest roughness of a cell that still gives the wanted accuracy, relative to all turning. */
+  private double limit() {
+    double turn = state.greatestTurn();
+    return Math.max(1e-12, Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
   }
 
   private RigSolver(Rig rig) {
@@ -166,8 +172,8 @@ public final class RigSolver {
   }
 
   private boolean anyBendsUnderWeight() {
-    for (boolean standing : rig.standing()) {
-      if (!standing) {
+    for (int i = 0; i < rig.rods().length; i++) {
+      if (!rig.standing()[i] && rig.rods()[i].hasWeight()) {
         return true;
       }
     }

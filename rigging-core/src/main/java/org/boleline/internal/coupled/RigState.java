@@ -152,6 +152,15 @@ public final class RigState {
     return most;
   }
 
+  /** Largest rotation of any node against the given shape, rad. */
+  double greatestTurn() {
+    double most = 0;
+    for (RodState rod : rods) {
+      most = Math.max(most, rod.greatestTurn());
+    }
+    return most;
+  }
+
   double greatestTurnFrom(RigState other) {
     double most = 0;
     for (int i = 0; i < rods.length; i++) {

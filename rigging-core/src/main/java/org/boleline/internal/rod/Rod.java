@@ -131,6 +131,21 @@ public final class Rod {
     return 3 * points + 2;
   }
 
+  /** Whether own weight or a hung mass pulls on the rod. */
+  public boolean hasWeight() {
+    for (double w : weight) {
+      if (w != 0) {
+        return true;
+      }
+    }
+    for (double f : nodeForce) {
+      if (f != 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Length along the centre line, m. */
   public double length() {
     return nodeAt[cells];

@@ -648,7 +648,17 @@ public final class RodState {
     return rod.cellLength[cell] * Math.sqrt(sum);
   }
 
-  /** Largest change of a node's direction against another state of the same rod, rad. */
+  /** Largest rotation of a node against the given shape, rad. */
+  public double greatestTurn() {
+    double most = 0;
+    for (int n = 0; n <= rod.cells; n++) {
+      int i = 9 * n;
+      most = Math.max(most, angle(nodeQ[i] + nodeQ[i + 4] + nodeQ[i + 8]));
+    }
+    return most;
+  }
+
+  /** Largest rotation of a node against another state of the same rod, rad. */
   public double greatestTurnFrom(RodState other) {
     double most = 0;
     for (int n = 0; n <= rod.cells; n++) {
@@ -656,9 +666,14 @@ public final class RodState {
       for (int i = 9 * n; i < 9 * n + 9; i++) {
         trace += nodeQ[i] * other.nodeQ[i];
       }
-      most = Math.max(most, Math.acos(Math.max(-1, Math.min(1, (trace - 1) / 2))));
+      most = Math.max(most, angle(trace));
     }
     return most;
+  }
+
+  /** Angle of a rotation matrix, from its trace; its square loses no digits near zero. */
+  private static double angle(double trace) {
+    return 2 * Math.asin(Math.sqrt(Math.max(0, Math.min(1, (3 - trace) / 4))));
   }
 
   private static void turn(double[] m, int i, double[] v, int j, double[] out, int o) {
