@@ -8,11 +8,13 @@ import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.json.PlanReader;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
+import org.boleline.statics.Reaction;
 import org.boleline.statics.Solution;
 import org.boleline.statics.Statics;
 
@@ -50,10 +52,10 @@ final class PlanFiles {
     for (ArrangementResult result : Statics.analyse(plan).arrangements()) {
       System.out.println(result.id() + ": " + result.outcome().text());
       if (result instanceof Solution solution) {
-        Number tail = solution.tailTension().getValue();
-        Number moment = solution.stems().get(0).base().momentMagnitude().getValue();
-        System.out.printf("  tail %.0f N, ", tail.doubleValue());
-        System.out.printf("base moment %.0f N.m%n", moment.doubleValue());
+        double tail = solution.tailTension().getValue().doubleValue();
+        Reaction base = solution.stems().get(0).base();
+        double moment = base.momentMagnitude().getValue().doubleValue();
+        System.out.printf(Locale.ROOT, "  tail %.0f N, base moment %.0f N.m%n", tail, moment);
       }
       result.cautions().forEach(caution -> System.out.println("  caution " + caution.code()));
     }
