@@ -65,6 +65,10 @@ public enum CautionCode {
           + " or reaction wood may lie well below."),
   /** No wood strength is known, so no load factor to strength is given. */
   NO_STRENGTH("No strength is stated for stem {stem}: its stress is given but not judged."),
+  /** The rope's own weight is left out of the forces. */
+  ROPE_WEIGHT_LEFT_OUT(
+      "The rope's own weight ({weight} for the legs whose length is known, {share} of the load) is"
+          + " left out of the forces."),
   /** The hand leg behind a lowering device is left out of the pull on the stem. */
   HAND_LEG_LEFT_OUT(
       "The pull of the hand behind the lowering device ({hand}) is left out of the forces on stem"

@@ -3,6 +3,7 @@ package org.boleline.statics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import org.boleline.explain.Caution;
@@ -14,9 +15,11 @@ import org.boleline.plan.Limits;
 import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
 import org.boleline.rope.Motion;
+import org.boleline.rope.Rope;
 import org.boleline.rope.Wraps;
 import org.boleline.stem.Stem;
 import org.boleline.units.Kind;
+import org.boleline.units.LinearDensity;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
 
@@ -91,6 +94,7 @@ final class Cautions {
     strength(solution, place, found);
     contacts(solution, place, found);
     tailAndHand(solution, place, found);
+    ropeWeight(solution, resolved, place, found);
     found.addAll(LegsThroughStems.of(solution, resolved, place));
     return found;
   }
@@ -172,7 +176,8 @@ final class Cautions {
         solution.handTension().orElseThrow(() -> new AssertionError("a device without a hand"));
     double handNewtons = Si.value(hand, Kind.FORCE, "hand");
     double load = Si.value(solution.legs().get(0).tension(), Kind.FORCE, "load");
-    if (handNewtons > HAND_LEG * load) {
+    boolean throughWraps = solution.motion() == Motion.RAISING && device.wraps() > 0;
+    if (handNewtons > HAND_LEG * load && !throughWraps) {
       found.add(
           new Caution(
               CautionCode.HAND_LEG_LEFT_OUT,
@@ -180,7 +185,7 @@ final class Cautions {
               Map.of("stem", device.stem(), "hand", force(handNewtons))));
     }
     if (solution.motion() == Motion.RAISING) {
-      if (device.wraps() > 0) {
+      if (throughWraps) {
         found.add(
             new Caution(
                 CautionCode.RAISING_THROUGH_WRAPS,
@@ -207,6 +212,35 @@ final class Cautions {
                             "wraps", wraps(solution, stated, device.friction()))));
               }
             });
+  }
+
+  private static void ropeWeight(
+      Solution solution, Resolved resolved, String place, List<Caution> found) {
+    Optional<Quantity<LinearDensity>> density = solution.plan().rope().flatMap(Rope::linearDensity);
+    if (density.isEmpty()) {
+      return;
+    }
+    double length = 0;
+    for (Leg leg : solution.legs()) {
+      if (leg.begin().isPresent() && leg.end().isPresent()) {
+        double[] a = leg.begin().get().in(Kind.LENGTH);
+        double[] b = leg.end().get().in(Kind.LENGTH);
+        length += Math.hypot(Math.hypot(b[0] - a[0], b[1] - a[1]), b[2] - a[2]);
+      }
+    }
+    double perLength = Si.value(density.get(), Kind.LINEAR_DENSITY, "linear density");
+    double weight = resolved.gravity * perLength * length;
+    if (weight > 0) {
+      found.add(
+          new Caution(
+              CautionCode.ROPE_WEIGHT_LEFT_OUT,
+              place,
+              Map.of(
+                  "weight",
+                  force(weight),
+                  "share",
+                  rounded(100 * weight / resolved.pieceWeight) + " %")));
+    }
   }
 
   private static String wraps(Solution solution, Quantity<Force> hand, double friction) {

@@ -117,7 +117,7 @@ final class Extraction {
       Contact contact = arrangement.contacts().get(j);
       int stem = rig.contactStem(j);
       double at = rig.contactAt(j);
-      double after = load * path.tension[j];
+      double after = load * path.tension()[j];
       Section loaded = new Section(state.rods()[stem]);
       loaded.read(at);
       double[] movement = movement(stem, at);
@@ -125,21 +125,21 @@ final class Extraction {
       double size2 = 0;
       double along = 0;
       for (int d = 0; d < 3; d++) {
-        f[d] = load * path.force[3 * j + d];
+        f[d] = load * path.force()[3 * j + d];
         size2 += f[d] * f[d];
-        along -= f[d] * loaded.direction[d];
+        along -= f[d] * loaded.direction()[d];
       }
       out.add(
           new ContactResult(
               contact.stem(),
               at,
-              path.bears[j],
-              Turn.of(Si.of(path.turn[j], Kind.ANGLE)),
+              path.bears()[j],
+              Turn.of(Si.of(path.turn()[j], Kind.ANGLE)),
               before,
               after,
               Vector.ofSi(Kind.FORCE, f),
-              path.bears[j] ? place(path.place, 3 * j) : place(loaded.position, 0),
-              place(path.attachment, 3 * j),
+              path.bears()[j] ? place(path.place(), 3 * j) : place(loaded.position(), 0),
+              place(path.attachment(), 3 * j),
               Vector.ofSi(Kind.LENGTH, movement),
               along,
               Math.sqrt(Math.max(0, size2 - along * along))));
@@ -155,7 +155,7 @@ final class Extraction {
     rest.read(at);
     double[] out = new double[3];
     for (int d = 0; d < 3; d++) {
-      out[d] = loaded.position[d] - rest.position[d];
+      out[d] = loaded.position()[d] - rest.position()[d];
     }
     return out;
   }
@@ -167,7 +167,7 @@ final class Extraction {
     double tension = load;
     Vector<Length> begin = null;
     for (int j = 0; j < contacts.size(); j++) {
-      if (!path.bears[j]) {
+      if (!path.bears()[j]) {
         continue;
       }
       Vector<Length> end = contacts.get(j).position();
@@ -175,10 +175,10 @@ final class Extraction {
       out.add(leg(from, to, tension, begin, end, up));
       from = to;
       begin = end;
-      tension = load * path.tension[j];
+      tension = load * path.tension()[j];
     }
     Vector<Length> end =
-        path.end() == RopePath.End.DOWN ? null : place(path.attachment, 3 * path.contacts());
+        path.end() == RopePath.End.DOWN ? null : place(path.attachment(), 3 * path.contacts());
     String to = path.end() == RopePath.End.DEVICE ? "device" : "tail";
     out.add(leg(from, to, tension, begin, end, begin == null ? up : DOWN));
     return out;
@@ -221,16 +221,16 @@ final class Extraction {
       double size = 0;
       double along = 0;
       for (int d = 0; d < 3; d++) {
-        arm[d] = path.place[3 * j + d] - path.attachment[3 * j + d];
+        arm[d] = path.place()[3 * j + d] - path.attachment()[3 * j + d];
         size += arm[d] * arm[d];
-        along += arm[d] * path.force[3 * j + d];
+        along += arm[d] * path.force()[3 * j + d];
       }
-      if (!path.bears[j] || size == 0) {
+      if (!path.bears()[j] || size == 0) {
         continue;
       }
       double across = 0;
       for (int d = 0; d < 3; d++) {
-        double gap = path.force[3 * j + d] - along / size * arm[d];
+        double gap = path.force()[3 * j + d] - along / size * arm[d];
         across += gap * gap;
       }
       most = Math.max(most, Math.sqrt(across));
@@ -271,10 +271,10 @@ final class Extraction {
       section = new Section(rod);
       length = resolved.stems[stem].length();
       section.read(length);
-      tip = place(section.position, 0);
+      tip = place(section.position(), 0);
       tipMovement = Vector.ofSi(Kind.LENGTH, movement(stem, length));
       section.read(0);
-      double[] direction = section.direction.clone();
+      double[] direction = section.direction().clone();
       double[] force = rod.forceFrom(0);
       double[] moment = rod.momentFrom(0);
       base = reaction(force, moment, direction);
@@ -285,9 +285,9 @@ final class Extraction {
         if (rig.contactRod()[j] == stem) {
           double[] f = new double[3];
           for (int d = 0; d < 3; d++) {
-            f[d] = load * path.force[3 * j + d];
+            f[d] = load * path.force()[3 * j + d];
           }
-          add(rigForce, rigMoment, f, Arrays.copyOfRange(path.attachment, 3 * j, 3 * j + 3));
+          add(rigForce, rigMoment, f, Arrays.copyOfRange(path.attachment(), 3 * j, 3 * j + 3));
         }
       }
       riggingBase = reaction(rigForce, rigMoment, direction);
@@ -343,13 +343,13 @@ final class Extraction {
       double[] placeBefore = null;
       for (int j = 0; j <= contacts.size(); j++) {
         boolean device = j == contacts.size() && path.end() == RopePath.End.DEVICE;
-        if (j < contacts.size() ? !path.bears[j] : !device) {
+        if (j < contacts.size() ? !path.bears()[j] : !device) {
           continue;
         }
         int here = state.rig().contactRod()[j];
         double[] at =
             device
-                ? Arrays.copyOfRange(path.attachment, 3 * j, 3 * j + 3)
+                ? Arrays.copyOfRange(path.attachment(), 3 * j, 3 * j + 3)
                 : contacts.get(j).position().in(Kind.LENGTH);
         if (placeBefore == null) {
           if (here == stem) {
@@ -366,13 +366,13 @@ final class Extraction {
         }
         placeBefore = at;
         stemBefore = here;
-        tensionBefore = device ? tensionBefore : load * path.tension[j];
+        tensionBefore = device ? tensionBefore : load * path.tension()[j];
       }
       if (path.end() != RopePath.End.DEVICE && stemBefore == stem && placeBefore != null) {
         double[] out = {0, 0, -1};
         if (path.end() == RopePath.End.POINT) {
           int e = 3 * path.contacts();
-          out = direction(placeBefore, Arrays.copyOfRange(path.attachment, e, e + 3));
+          out = direction(placeBefore, Arrays.copyOfRange(path.attachment(), e, e + 3));
         }
         add(tails[0], tails[1], scaled(out, tensionBefore), placeBefore);
       }
@@ -380,7 +380,7 @@ final class Extraction {
       for (int m = 0; m < resolved.stems[stem].massAt().length; m++) {
         section.read(resolved.stems[stem].massAt()[m]);
         double[] weight = {0, 0, -resolved.stems[stem].massWeight()[m]};
-        add(masses[0], masses[1], weight, section.position);
+        add(masses[0], masses[1], weight, section.position());
       }
       double[][] own = new double[2][3];
       for (int d = 0; d < 3; d++) {
@@ -423,7 +423,7 @@ final class Extraction {
             new MarkResult(
                 mark.name(),
                 at,
-                place(section.position, 0),
+                place(section.position(), 0),
                 Vector.ofSi(Kind.LENGTH, movement(stem, at))));
       }
       return out;
@@ -449,13 +449,13 @@ final class Extraction {
         section.read(cell, x);
         rest.read(cell, x);
         s[i] = x == 1 ? to : from + x * (to - from);
-        unloaded[i] = rest.position.clone();
-        positions[i] = section.position.clone();
-        directions[i] = section.direction.clone();
-        forces[i] = section.force.clone();
-        moments[i] = section.moment.clone();
-        bendingStress[i] = section.bendingStress;
-        axialStress[i] = section.axialStress;
+        unloaded[i] = rest.position().clone();
+        positions[i] = section.position().clone();
+        directions[i] = section.direction().clone();
+        forces[i] = section.force().clone();
+        moments[i] = section.moment().clone();
+        bendingStress[i] = section.bendingStress();
+        axialStress[i] = section.axialStress();
       }
       return new StemProfile(
           s, unloaded, positions, directions, forces, moments, bendingStress, axialStress);

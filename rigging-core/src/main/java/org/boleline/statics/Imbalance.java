@@ -5,7 +5,8 @@ package org.boleline.statics;
  *
  * @param what which balance, in words
  * @param place where, such as {@code contacts/0}
- * @param size how much is missing, relative to the load, to the load times a length, or as a ratio
- * @param allowed how much would be let pass
+ * @param sizeRatio how much is missing, relative to the load, to the load times a length, or as a
+ *     ratio
+ * @param allowedRatio how much would be let pass
  */
-public record Imbalance(String what, String place, double size, double allowed) {}
+public record Imbalance(String what, String place, double sizeRatio, double allowedRatio) {}

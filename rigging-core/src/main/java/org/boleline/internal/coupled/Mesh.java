@@ -152,7 +152,7 @@ final class Mesh {
             spec.loadDirection(),
             spec.end());
     if (spec.end() == RopePath.End.POINT) {
-      System.arraycopy(spec.endPoint(), 0, path.attachment, 3 * spec.law().length, 3);
+      System.arraycopy(spec.endPoint(), 0, path.attachment(), 3 * spec.law().length, 3);
     }
     return new Rig(
         rods, standing, spec.contactStem(), contactNode, spec.contactArm(), path, spec.load());

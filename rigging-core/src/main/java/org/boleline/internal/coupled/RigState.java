@@ -35,9 +35,9 @@ public final class RigState {
     }
     y = new double[size];
     residual = new double[size];
-    forces = new double[rig.path().force.length];
-    attachmentChange = new double[rig.path().attachment.length];
-    forceChange = new double[rig.path().force.length];
+    forces = new double[rig.path().force().length];
+    attachmentChange = new double[rig.path().attachment().length];
+    forceChange = new double[rig.path().force().length];
   }
 
   /** The stems. */
@@ -88,10 +88,10 @@ public final class RigState {
       double load = rig.load() * loadFactor;
       for (int j = 0; j < rig.contactRod().length; j++) {
         for (int d = 3 * j; d < 3 * j + 3; d++) {
-          forces[d] = load * path.force[d];
+          forces[d] = load * path.force()[d];
         }
         rods[rig.contactRod()[j]].addLoad(
-            rig.contactNode()[j], path.attachment, 3 * j, forces, 3 * j);
+            rig.contactNode()[j], path.attachment(), 3 * j, forces, 3 * j);
       }
     }
     for (int i = 0; i < rods.length; i++) {
@@ -105,7 +105,7 @@ public final class RigState {
   private void attach() {
     for (int j = 0; j < rig.contactRod().length; j++) {
       rods[rig.contactRod()[j]].point(
-          rig.contactNode()[j], rig.contactArm()[j], rig.path().attachment, 3 * j);
+          rig.contactNode()[j], rig.contactArm()[j], rig.path().attachment(), 3 * j);
     }
   }
 
@@ -120,17 +120,17 @@ public final class RigState {
       int n = rig.contactRod().length;
       for (int j = 0; j < n; j++) {
         rods[rig.contactRod()[j]].changeOfPoint(
-            rig.contactNode()[j], path.attachment, 3 * j, attachmentChange, 3 * j);
+            rig.contactNode()[j], path.attachment(), 3 * j, attachmentChange, 3 * j);
       }
       path.change(attachmentChange);
       double load = rig.load() * loadFactor;
       for (int j = 0; j < n; j++) {
         for (int d = 3 * j; d < 3 * j + 3; d++) {
-          forceChange[d] = load * path.forceChange[d];
+          forceChange[d] = load * path.forceChange()[d];
         }
         rods[rig.contactRod()[j]].addLoadChange(
             rig.contactNode()[j],
-            path.attachment,
+            path.attachment(),
             3 * j,
             forces,
             3 * j,

@@ -37,27 +37,13 @@ public final class RopePath {
   private final double[] loadDirection;
   private final End end;
 
-  /** Places of the attachments, and of the rope's end behind them; set by the caller. */
-  public final double[] attachment;
-
-  /** Whether each contact bears. */
-  public final boolean[] bears;
-
-  /** Places of the contacts; of those that do not bear, the last place they had. */
-  public final double[] place;
-
-  /** Force of the rope on each attachment; the last entry is that on the device. */
-  public final double[] force;
-
-  /** Tension behind each contact. */
-  public final double[] tension;
-
-  /** Turn at each contact. */
-  public final double[] turn;
-
-  /** Change of the forces, from {@link #change}. */
-  public final double[] forceChange;
-
+  private final double[] attachment;
+  private final boolean[] bears;
+  private final double[] place;
+  private final double[] force;
+  private final double[] tension;
+  private final double[] turn;
+  private final double[] forceChange;
   private final double[] pull;
   private final int[] chain;
   private int bearing;
@@ -123,6 +109,41 @@ public final class RopePath {
     turnOut = new double[3 * contacts];
     residual = new double[BLOCK * contacts];
     step = new double[BLOCK * contacts];
+  }
+
+  /** Places of the attachments, and of the rope's end behind them; the caller writes into it. */
+  public double[] attachment() {
+    return attachment;
+  }
+
+  /** Whether each contact bears; the live array. */
+  public boolean[] bears() {
+    return bears;
+  }
+
+  /** Places of the contacts; of those that do not bear, the last place they had; the live array. */
+  public double[] place() {
+    return place;
+  }
+
+  /** Force of the rope on each attachment; the last entry is that on the device; the live array. */
+  public double[] force() {
+    return force;
+  }
+
+  /** Tension behind each contact; the live array. */
+  public double[] tension() {
+    return tension;
+  }
+
+  /** Turn at each contact; the live array. */
+  public double[] turn() {
+    return turn;
+  }
+
+  /** Change of the forces, from {@link #change}; the live array. */
+  public double[] forceChange() {
+    return forceChange;
   }
 
   /** Number of contacts. */

@@ -33,32 +33,15 @@ public final class Section {
   private final double[] weights = new double[NODES];
   private int cell = -1;
 
-  /** Position of the axis, m. */
-  public final double[] position = new double[3];
-
-  /** Unit tangent of the axis, upward. */
-  public final double[] direction = new double[3];
-
-  /** Force of what is above on what is below, N. */
-  public final double[] force = new double[3];
-
-  /** Moment of what is above on what is below, N.m. */
-  public final double[] moment = new double[3];
-
-  /** Bending part of the moment, N.m. */
-  public double bending;
-
-  /** Twisting part of the moment about the axis, N.m. */
-  public double twisting;
-
-  /** Axial force, N; tension positive. */
-  public double axial;
-
-  /** Bending stress of the outermost fibre, Pa. */
-  public double bendingStress;
-
-  /** Axial stress, Pa; tension positive. */
-  public double axialStress;
+  private final double[] position = new double[3];
+  private final double[] direction = new double[3];
+  private final double[] force = new double[3];
+  private final double[] moment = new double[3];
+  private double bending;
+  private double twisting;
+  private double axial;
+  private double bendingStress;
+  private double axialStress;
 
   /** Reads a state. */
   public Section(RodState state) {
@@ -154,5 +137,50 @@ public final class Section {
 
   private static double dot(double[] a, double[] b) {
     return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  }
+
+  /** Position of the axis, m; the live array. */
+  public double[] position() {
+    return position;
+  }
+
+  /** Unit tangent of the axis, upward; the live array. */
+  public double[] direction() {
+    return direction;
+  }
+
+  /** Force of what is above on what is below, N; the live array. */
+  public double[] force() {
+    return force;
+  }
+
+  /** Moment of what is above on what is below, N.m; the live array. */
+  public double[] moment() {
+    return moment;
+  }
+
+  /** Bending part of the moment, N.m. */
+  public double bending() {
+    return bending;
+  }
+
+  /** Twisting part of the moment about the axis, N.m. */
+  public double twisting() {
+    return twisting;
+  }
+
+  /** Axial force, N; tension positive. */
+  public double axial() {
+    return axial;
+  }
+
+  /** Bending stress of the outermost fibre, Pa. */
+  public double bendingStress() {
+    return bendingStress;
+  }
+
+  /** Axial stress, Pa; tension positive. */
+  public double axialStress() {
+    return axialStress;
   }
 }

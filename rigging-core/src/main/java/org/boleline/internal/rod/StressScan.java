@@ -28,8 +28,8 @@ public final class StressScan {
     axialSample = new double[cells * (SAMPLES + 1)];
     for (int n = 0; n < bendingSample.length; n++) {
       section.read(n / (SAMPLES + 1), (double) (n % (SAMPLES + 1)) / SAMPLES);
-      bendingSample[n] = section.bendingStress;
-      axialSample[n] = section.axialStress;
+      bendingSample[n] = section.bendingStress();
+      axialSample[n] = section.axialStress();
     }
   }
 
@@ -77,7 +77,7 @@ public final class StressScan {
                     new UnivariateObjectiveFunction(
                         x -> {
                           section.read(cell, x);
-                          return section.bendingStress + axialShare * section.axialStress;
+                          return section.bendingStress() + axialShare * section.axialStress();
                         }),
                     new SearchInterval(from, to));
         if (found.getValue() > most) {
