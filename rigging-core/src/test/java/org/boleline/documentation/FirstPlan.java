@@ -1,5 +1,6 @@
 package org.boleline.documentation;
 
+import static java.util.Locale.ROOT;
 import static org.boleline.units.Amounts.degrees;
 import static org.boleline.units.Amounts.gigapascals;
 import static org.boleline.units.Amounts.kilograms;
@@ -8,8 +9,8 @@ import static org.boleline.units.Amounts.megapascals;
 import static org.boleline.units.Amounts.metres;
 import static org.boleline.units.Amounts.newtonMetresPerRadian;
 
+import java.io.PrintStream;
 import java.util.List;
-import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.boleline.explain.Caution;
@@ -118,62 +119,57 @@ final class FirstPlan {
 
   // endregion
 
-  static String rope() {
+  static void rope(PrintStream out) {
     Solution solution = solution();
-    StringBuilder out = new StringBuilder();
     // region rope
     ContactResult point = solution.contacts().get(0);
-    out.append(line("load leg         %6.0f N", in(Units.NEWTON, point.tensionIn())));
-    out.append(line("tail             %6.0f N", in(Units.NEWTON, solution.tailTension())));
-    out.append(line("turn             %6.1f deg", in(Units.DEGREE, point.turn().angle())));
-    out.append(line("force on point   %6.0f N", in(Units.NEWTON, point.forceMagnitude())));
-    out.append(line("  along stem     %6.0f N", in(Units.NEWTON, point.along())));
-    out.append(line("  across stem    %6.0f N", in(Units.NEWTON, point.across())));
+    out.printf(ROOT, "load leg         %6.0f N%n", in(Units.NEWTON, point.tensionIn()));
+    out.printf(ROOT, "tail             %6.0f N%n", in(Units.NEWTON, solution.tailTension()));
+    out.printf(ROOT, "turn             %6.1f deg%n", in(Units.DEGREE, point.turn().angle()));
+    out.printf(ROOT, "force on point   %6.0f N%n", in(Units.NEWTON, point.forceMagnitude()));
+    out.printf(ROOT, "  along stem     %6.0f N%n", in(Units.NEWTON, point.along()));
+    out.printf(ROOT, "  across stem    %6.0f N%n", in(Units.NEWTON, point.across()));
     // endregion
-    return out.toString();
   }
 
-  static String stemResult() {
+  static void stemResult(PrintStream out) {
     Solution solution = solution();
-    StringBuilder out = new StringBuilder();
     // region stem-result
     StemResult stem = solution.stem("hornbeam").orElseThrow();
     Reaction base = stem.base();
-    out.append(line("base moment      %6.2f kN.m", kNm(base)));
-    out.append(line("  from the rig   %6.2f kN.m", kNm(stem.riggingBase())));
-    out.append(
-        line(
-            "outer point      %6.3f m moved",
-            in(Units.METRE, stem.marks().get(0).movement().magnitude())));
-    out.append(
-        line(
-            "compression      %6.2f MPa at %.2f m",
-            in(Units.MEGAPASCAL, stem.compressionStress().value()),
-            in(Units.METRE, stem.compressionStress().at())));
-    out.append(
-        line(
-            "strength reached %6.2f times the rig load",
-            stem.strengthReach().orElseThrow().loadFactor()));
+    out.printf(ROOT, "base moment      %6.2f kN.m%n", kNm(base));
+    out.printf(ROOT, "  from the rig   %6.2f kN.m%n", kNm(stem.riggingBase()));
+    out.printf(
+        ROOT,
+        "outer point      %6.3f m moved%n",
+        in(Units.METRE, stem.marks().get(0).movement().magnitude()));
+    out.printf(
+        ROOT,
+        "compression      %6.2f MPa at %.2f m%n",
+        in(Units.MEGAPASCAL, stem.compressionStress().value()),
+        in(Units.METRE, stem.compressionStress().at()));
+    out.printf(
+        ROOT,
+        "strength reached %6.2f times the rig load%n",
+        stem.strengthReach().orElseThrow().loadFactor());
     // endregion
-    return out.toString();
   }
 
   static double kNm(Reaction reaction) {
     return in(Units.KILONEWTON_METRE, reaction.momentMagnitude());
   }
 
-  static String shares() {
-    StringBuilder out = new StringBuilder();
+  static void shares(PrintStream out) {
     StemResult stem = solution().stem("hornbeam").orElseThrow();
     // region shares
     for (Share share : stem.shares()) {
-      out.append(
-          line(
-              "%-10s %6.2f kN.m",
-              share.origin(), in(Units.KILONEWTON_METRE, share.moment().magnitude())));
+      out.printf(
+          ROOT,
+          "%-10s %6.2f kN.m%n",
+          share.origin(),
+          in(Units.KILONEWTON_METRE, share.moment().magnitude()));
     }
     // endregion
-    return out.toString();
   }
 
   static Plan comparison() {
@@ -201,49 +197,39 @@ final class FirstPlan {
 
   // endregion
 
-  static String compared() {
+  static void compared(PrintStream out) {
     Plan comparison = comparison();
-    StringBuilder out = new StringBuilder();
     // region compare
     for (ArrangementResult result : Statics.analyse(comparison).arrangements()) {
       Solution found = result.solution().orElseThrow();
       StemResult stem = found.stem("hornbeam").orElseThrow();
-      out.append(
-          line(
-              "%-32s tail %4.0f N  base %5.2f kN.m  point moves %.3f m",
-              found.id(),
-              in(Units.NEWTON, found.tailTension()),
-              kNm(stem.base()),
-              in(Units.METRE, stem.marks().get(0).movement().magnitude())));
+      out.printf(
+          ROOT,
+          "%-32s tail %4.0f N  base %5.2f kN.m  point moves %.3f m%n",
+          found.id(),
+          in(Units.NEWTON, found.tailTension()),
+          kNm(stem.base()),
+          in(Units.METRE, stem.marks().get(0).movement().magnitude()));
     }
     // endregion
-    return out.toString();
   }
 
-  static String taken() {
+  static void taken(PrintStream out) {
     Plan plan = plan();
-    StringBuilder out = new StringBuilder();
     // region taken
     for (Datum datum : plan.taken()) {
-      out.append(line("%s = %s (%s)", datum.name(), datum.value(), datum.source().id()));
+      out.printf(ROOT, "%s = %s (%s)%n", datum.name(), datum.value(), datum.source().id());
     }
     // endregion
-    return out.toString();
   }
 
-  static String cautions() {
+  static void cautions(PrintStream out) {
     Solution solution = solution();
-    StringBuilder out = new StringBuilder();
     // region cautions
     for (Caution caution : solution.cautions()) {
-      out.append(line("%s %s", caution.code(), caution.place()));
-      out.append(line("  %s", caution.sentence()));
+      out.printf(ROOT, "%s %s%n", caution.code(), caution.place());
+      out.printf(ROOT, "  %s%n", caution.sentence());
     }
     // endregion
-    return out.toString();
-  }
-
-  static String line(String format, Object... values) {
-    return String.format(Locale.ROOT, format + "\n", values);
   }
 }

@@ -1,9 +1,10 @@
 package org.boleline.documentation;
 
-import static org.boleline.documentation.FirstPlan.line;
+import static java.util.Locale.ROOT;
 import static org.boleline.units.Amounts.degrees;
 import static org.boleline.units.Amounts.newtons;
 
+import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,15 +37,13 @@ final class HandCheck {
     return steps;
   }
 
-  static String printed() {
+  static void printed(PrintStream out) {
     List<Step> steps = steps();
-    StringBuilder out = new StringBuilder();
     // region print
     for (Step step : steps) {
-      out.append(step).append("\n");
+      out.println(step);
     }
     // endregion
-    return out.toString();
   }
 
   // region first-departure
@@ -61,35 +60,29 @@ final class HandCheck {
 
   // endregion
 
-  static String checked() {
+  static void checked(PrintStream out) {
     List<Step> steps = steps();
-    StringBuilder out = new StringBuilder();
     // region check
     // ratio, slack tension in N, force in N, direction in rad
     Optional<Step> departure = firstDeparture(steps, 1.924, 484, 1800, 0.262);
-    out.append(departure.map(Step::toString).orElse("the sheet agrees"));
+    out.println(departure.map(Step::toString).orElse("the sheet agrees"));
     // endregion
-    return out.append("\n").toString();
   }
 
-  static String textbook() {
-    StringBuilder out = new StringBuilder();
+  static void textbook(PrintStream out) {
     // region textbook
     IncludedAngle legs = IncludedAngle.of(degrees(30));
     TwoLegForce textbook = TwoLegForce.withEqualTensions(newtons(931.6), legs);
-    out.append(textbook.steps().get(1));
+    out.println(textbook.steps().get(1));
     // endregion
-    return out.append("\n").toString();
   }
 
-  static String cautions() {
-    StringBuilder out = new StringBuilder();
+  static void cautions(PrintStream out) {
     // region cautions
     Step rough = new FrictionRing(0.9).step(Turn.HALF);
     for (Caution caution : rough.cautions("sheet, line 1")) {
-      out.append(line("%s: %s", caution.place(), caution.sentence()));
+      out.printf(ROOT, "%s: %s%n", caution.place(), caution.sentence());
     }
     // endregion
-    return out.toString();
   }
 }

@@ -2,16 +2,25 @@ package org.boleline.documentation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Supplier;
+import java.util.function.Consumer;
 
 /** What the pages show as printed: each under a name, worked out by the library when asked for. */
 final class Outputs {
-  private static final Map<String, Supplier<String>> ALL = new TreeMap<>();
+  private static final Map<String, Consumer<PrintStream>> ALL = new TreeMap<>();
 
   static {
+    ALL.put("first-plan/rope", FirstPlan::rope);
+    ALL.put("first-plan/stem", FirstPlan::stemResult);
+    ALL.put("first-plan/shares", FirstPlan::shares);
+    ALL.put("first-plan/compared", FirstPlan::compared);
+    ALL.put("first-plan/taken", FirstPlan::taken);
+    ALL.put("first-plan/cautions", FirstPlan::cautions);
     ALL.put("hand-check/printed", HandCheck::printed);
     ALL.put("hand-check/checked", HandCheck::checked);
     ALL.put("hand-check/textbook", HandCheck::textbook);
@@ -20,12 +29,6 @@ final class Outputs {
     ALL.put("own-species/refused", OwnSpecies::refused);
     ALL.put("plan-files/readme", PlanFiles::readme);
     ALL.put("plan-files/refused", PlanFiles::refusedFirstPlan);
-    ALL.put("first-plan/rope", FirstPlan::rope);
-    ALL.put("first-plan/stem", FirstPlan::stemResult);
-    ALL.put("first-plan/shares", FirstPlan::shares);
-    ALL.put("first-plan/compared", FirstPlan::compared);
-    ALL.put("first-plan/taken", FirstPlan::taken);
-    ALL.put("first-plan/cautions", FirstPlan::cautions);
   }
 
   private Outputs() {}
@@ -35,8 +38,12 @@ final class Outputs {
   }
 
   static String of(String name) {
-    Supplier<String> output = ALL.get(name);
+    Consumer<PrintStream> output = ALL.get(name);
     assertThat(output).as("output named %s", name).isNotNull();
-    return output.get();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PrintStream out = new PrintStream(bytes, false, StandardCharsets.UTF_8)) {
+      output.accept(out);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
   }
 }

@@ -1,10 +1,11 @@
 package org.boleline.documentation;
 
-import static org.boleline.documentation.FirstPlan.line;
+import static java.util.Locale.ROOT;
 import static org.boleline.units.Amounts.kilogramsPerCubicMetre;
 import static org.boleline.units.Amounts.megapascals;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -45,19 +46,17 @@ final class OwnSpecies {
     return garden;
   }
 
-  static String wood() {
+  static void wood(PrintStream out) {
     SpeciesPack garden = pack();
-    StringBuilder out = new StringBuilder();
     // region wood
     Species hornbeam = garden.species("Carpinus betulus");
     WoodProperties wood = WoodProperties.from(hornbeam);
     for (Datum datum : wood.taken()) {
       String spread = datum.spread() == null ? "" : "; " + datum.spread();
-      out.append(line("%s = %s", datum.name(), datum.value()));
-      out.append(line("  %s%s", datum.source().id(), spread));
+      out.printf(ROOT, "%s = %s%n", datum.name(), datum.value());
+      out.printf(ROOT, "  %s%s%n", datum.source().id(), spread);
     }
     // endregion
-    return out.toString();
   }
 
   static WoodProperties stated() {
@@ -89,16 +88,14 @@ final class OwnSpecies {
     return plan;
   }
 
-  static String refused() {
+  static void refused(PrintStream out) {
     String text = Docs.read(file()).replace("8.0 GPa", "8.0").replace("scales\n", "scale\n");
-    StringBuilder out = new StringBuilder();
     try {
       SpeciesPack.parse(text);
     } catch (PlanRefusedException e) {
       for (Refusal refusal : e.refusals()) {
-        out.append(refusal.sentence()).append("\n");
+        out.println(refusal.sentence());
       }
     }
-    return out.toString();
   }
 }

@@ -1,12 +1,10 @@
 package org.boleline.documentation;
 
-import static org.boleline.documentation.FirstPlan.line;
+import static java.util.Locale.ROOT;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.boleline.explain.PlanRefusedException;
@@ -32,10 +30,9 @@ final class PlanFiles {
     return Docs.file("docs/learn/first-plan.json");
   }
 
-  static String readme() {
+  static void readme(PrintStream out) {
     PrintStream console = System.out;
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (PrintStream out = new PrintStream(bytes, false, StandardCharsets.UTF_8)) {
+    try {
       System.setOut(out);
       compare(hornbeam());
     } catch (IOException e) {
@@ -43,7 +40,6 @@ final class PlanFiles {
     } finally {
       System.setOut(console);
     }
-    return bytes.toString(StandardCharsets.UTF_8);
   }
 
   private static void compare(Path file) throws IOException {
@@ -62,29 +58,27 @@ final class PlanFiles {
     // endregion
   }
 
-  static String refused(String text) {
-    StringBuilder out = new StringBuilder();
+  static void refused(String text, PrintStream out) {
     // region refused
     try {
       Plan plan = PlanReader.read(text);
-      out.append(line("read: %s", plan.title()));
+      out.printf(ROOT, "read: %s%n", plan.title());
     } catch (PlanRefusedException e) {
       for (Refusal refusal : e.refusals()) {
-        out.append(line("%s at %s", refusal.code(), refusal.place()));
-        out.append(line("  wants %s", refusal.wants()));
-        out.append(line("  got   %s", refusal.got()));
+        out.printf(ROOT, "%s at %s%n", refusal.code(), refusal.place());
+        out.printf(ROOT, "  wants %s%n", refusal.wants());
+        out.printf(ROOT, "  got   %s%n", refusal.got());
       }
     }
     // endregion
-    return out.toString();
   }
 
-  static String refusedFirstPlan() {
+  static void refusedFirstPlan(PrintStream out) {
     String text =
         Docs.read(firstPlan())
             .replace("\"outer\": \"33 cm\"", "\"outer\": \"33 kg\"")
             .replace("\"at\": \"4.5 m\"", "\"at\": \"45 m\"")
             .replace("\"piece\"", "\"peice\"");
-    return refused(text);
+    refused(text, out);
   }
 }
