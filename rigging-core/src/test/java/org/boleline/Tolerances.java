@@ -81,6 +81,22 @@ public final class Tolerances {
   /** A popular text's "about 200 times". */
   public static final double ABOUT_TIMES = 0.1;
 
+  /**
+   * The angle between two unit vectors, and what friction makes of it: near a half turn a rounding
+   * of the vectors moves the angle by far more. Absolute.
+   */
+  public static final double ANGLE_OF_VECTORS = 1e-8;
+
+  /**
+   * A stem's shape against the one integrated from its moments: the solver promises 1e-7 of the
+   * movement, and the cubic between two stations of the profile loses about as much. Relative to
+   * the length, and for angles absolute.
+   */
+  public static final double SHAPE_FROM_MOMENTS = 1e-5;
+
+  /** A greatest stress against the greatest of a fine row of stations: what may lie between two. */
+  public static final double BETWEEN_STATIONS = 1e-3;
+
   private Tolerances() {}
 
   /**

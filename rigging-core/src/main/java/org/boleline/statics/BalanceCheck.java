@@ -14,6 +14,7 @@ import org.boleline.rope.Sheave;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.PointMass;
 import org.boleline.stem.Stem;
+import org.boleline.stem.StemShape;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
@@ -28,6 +29,9 @@ final class BalanceCheck {
 
   /** Own weight is summed over slices of a shape known at stations only. */
   private static final double SLICED = 1e-6;
+
+  /** The profile's places are read between those the solver keeps. */
+  private static final double READ = 1e-7;
 
   private static final int SLICES = 4;
 
@@ -220,7 +224,7 @@ final class BalanceCheck {
       double chord = size(minus(axis[s], axis[s - 1]));
       worst = Math.max(worst, chord - (stations[s] - stations[s - 1]));
     }
-    note("length of the axis", place, worst, EXACT);
+    note("length of the axis", place, worst / stations[stations.length - 1], READ);
   }
 
   /** Adds what acts at a station itself: contacts, device, hung masses. */
@@ -303,6 +307,12 @@ final class BalanceCheck {
       double[] moment) {
     double low = stations[s - 1];
     double h = stations[s] - low;
+    double[] start = directions[s - 1];
+    if (stem.shape() instanceof StemShape.ByPoints) {
+      // The line may have a kink here, and the result tells the direction just below it.
+      double[] chord = unit(minus(axis[s], axis[s - 1]));
+      start = minus(times(chord, 2 * dot(chord, directions[s])), directions[s]);
+    }
     for (int slice = 0; slice < SLICES; slice++) {
       for (int k = 0; k < 3; k++) {
         double x = (slice + 0.5 * k) / SLICES;
@@ -310,25 +320,21 @@ final class BalanceCheck {
         double rule = (k == 1 ? 4.0 : 1.0) / 6 / SLICES;
         double[] f = {0, 0, -weightPerLength(stem, low + inside * h) * rule * h};
         add(force, f);
-        add(moment, cross(hermite(axis, directions, s, x, h), f));
+        add(moment, cross(hermite(axis[s - 1], start, axis[s], directions[s], x, h), f));
       }
     }
   }
 
   /** A point between two stations, from their positions and directions. */
   private static double[] hermite(
-      double[][] axis, double[][] directions, int s, double x, double h) {
+      double[] from, double[] start, double[] to, double[] end, double x, double h) {
     double[] out = new double[3];
     double h00 = (1 + 2 * x) * (1 - x) * (1 - x);
     double h10 = x * (1 - x) * (1 - x);
     double h01 = x * x * (3 - 2 * x);
     double h11 = x * x * (x - 1);
     for (int d = 0; d < 3; d++) {
-      out[d] =
-          h00 * axis[s - 1][d]
-              + h10 * h * directions[s - 1][d]
-              + h01 * axis[s][d]
-              + h11 * h * directions[s][d];
+      out[d] = h00 * from[d] + h10 * h * start[d] + h01 * to[d] + h11 * h * end[d];
     }
     return out;
   }

@@ -51,18 +51,20 @@ final class Resolved {
   private StemSpec stem(Stem stem, StemGeometry shape) {
     WoodProperties wood = stem.wood();
     double length = Si.value(stem.length(), Kind.LENGTH, "length");
+    double[] breaks = shape.breaks(length);
     List<PointMass> masses = stem.masses();
     double[] massAt = new double[masses.size()];
     double[] massWeight = new double[masses.size()];
     for (int m = 0; m < massAt.length; m++) {
-      massAt[m] = Math.min(length, Si.value(masses.get(m).at(), Kind.LENGTH, "at"));
+      double at = Math.min(length, Si.value(masses.get(m).at(), Kind.LENGTH, "at"));
+      massAt[m] = StemGeometry.snapped(StemGeometry.snapped(at, 0, length), breaks);
       massWeight[m] = gravity * Si.value(masses.get(m).mass(), Kind.MASS, "mass");
     }
     double density = Si.value(wood.density(), Kind.DENSITY, "density");
     return new StemSpec(
         stem.base().in(Kind.LENGTH),
         length,
-        shape.breaks(length),
+        breaks,
         shape,
         Si.value(wood.modulusOfElasticity(), Kind.PRESSURE, "modulusOfElasticity"),
         Si.value(wood.shearModulus(), Kind.PRESSURE, "shearModulus"),
@@ -152,7 +154,10 @@ final class Resolved {
       double[][] contactArm) {
     int i = stemIndex(stem);
     contactStem[j] = i;
-    contactAt[j] = Math.min(at, stems[i].length());
+    double length = stems[i].length();
+    double s = StemGeometry.snapped(Math.min(at, length), 0, length);
+    contactAt[j] =
+        StemGeometry.snapped(StemGeometry.snapped(s, stems[i].breaks()), stems[i].massAt());
     contactArm[j] = geometry[i].arm(contactAt[j], offset);
   }
 

@@ -1,6 +1,7 @@
 package org.boleline.statics;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import org.boleline.internal.rod.Rod;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.Stem;
@@ -10,6 +11,9 @@ import org.boleline.units.Si;
 
 /** Direction and diameters of a stem at any station, in SI, for the kernels. */
 final class StemGeometry implements Rod.Profile {
+  /** Stations nearer than this are one, m: between them there would be next to no stem. */
+  private static final double ROUNDING = 1e-9;
+
   private final double[] stations;
   private final double[] outer;
   private final double[] cavity;
@@ -97,13 +101,29 @@ final class StemGeometry implements Rod.Profile {
     return i;
   }
 
-  /** Stations where the profile has kinks or steps, within a length. */
+  /** Stations where the profile has kinks or steps, within a length; well apart. */
   double[] breaks(double length) {
-    return java.util.stream.DoubleStream.concat(Arrays.stream(stations), Arrays.stream(kinks))
-        .filter(s -> s > 0 && s < length)
-        .distinct()
-        .sorted()
-        .toArray();
+    double[] all =
+        DoubleStream.concat(Arrays.stream(stations), Arrays.stream(kinks)).sorted().toArray();
+    double[] apart = new double[all.length];
+    int n = 0;
+    for (double s : all) {
+      double before = n == 0 ? 0 : apart[n - 1];
+      if (s - before > ROUNDING && length - s > ROUNDING) {
+        apart[n++] = s;
+      }
+    }
+    return Arrays.copyOf(apart, n);
+  }
+
+  /** The station, or the one of some others that only rounding keeps it apart from. */
+  static double snapped(double at, double... others) {
+    for (double other : others) {
+      if (Math.abs(at - other) <= ROUNDING) {
+        return other;
+      }
+    }
+    return at;
   }
 
   @Override

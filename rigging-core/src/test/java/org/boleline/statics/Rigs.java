@@ -1,5 +1,6 @@
 package org.boleline.statics;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.boleline.units.Amounts.kilograms;
 import static org.boleline.units.Amounts.kilogramsPerCubicMetre;
 import static org.boleline.units.Amounts.metres;
@@ -7,6 +8,9 @@ import static org.boleline.units.Amounts.pascals;
 import static org.boleline.units.Amounts.radians;
 
 import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Force;
+import org.boleline.Tolerances;
 import org.boleline.geometry.Heading;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
@@ -22,6 +26,7 @@ import org.boleline.stem.ShapeIs;
 import org.boleline.stem.Stem;
 import org.boleline.stem.StemShape;
 import org.boleline.units.Kind;
+import org.boleline.units.Si;
 import org.boleline.wood.WoodProperties;
 
 /** Plans for tests, made of few numbers. */
@@ -87,6 +92,45 @@ final class Rigs {
 
   static Solution solution(Stem.Builder stem, Arrangement.Builder arrangement, double weight) {
     return result(stem, arrangement, weight).solution().orElseThrow();
+  }
+
+  /** A solution that its own check finds nothing wrong with. */
+  static Solution sound(Stem.Builder stem, Arrangement.Builder arrangement, double weight) {
+    return sound(plan(stem, arrangement, weight));
+  }
+
+  /** The solution of a plan's first arrangement, one that its own check finds nothing wrong with. */
+  static Solution sound(Plan plan) {
+    return sound(Statics.analyse(plan).arrangements().get(0).solution().orElseThrow());
+  }
+
+  static Solution sound(Solution solution) {
+    assertThat(solution.check()).isEmpty();
+    assertThat(solution.residualForceRatio()).isBetween(0.0, Tolerances.RESIDUAL);
+    assertThat(solution.residualMomentRatio()).isBetween(0.0, Tolerances.RESIDUAL);
+    assertThat(solution.stiffnessRatio()).isPositive();
+    solution.otherEnd().ifPresent(Rigs::sound);
+    return solution;
+  }
+
+  static double newtons(Quantity<Force> force) {
+    return Si.value(force, Kind.FORCE, "force");
+  }
+
+  static double stress(Extreme stress) {
+    return Si.value(stress.value(), Kind.PRESSURE, "stress");
+  }
+
+  static double[] tipMovement(Solution solution) {
+    return solution.stems().get(0).tipMovement().in(Kind.LENGTH);
+  }
+
+  static double[] total(Solution solution) {
+    double[] sum = new double[3];
+    for (ContactResult contact : solution.contacts()) {
+      sum = Plain.plus(sum, contact.force().in(Kind.FORCE));
+    }
+    return sum;
   }
 
   static double roundSecondMoment(double diameter) {

@@ -14,7 +14,9 @@ final class Mesh {
   /** The same as a share of all that the stem turns, for small loads. */
   static final double FINE_SHARE = 8e-3;
 
-  private static final int LEAST_CELLS = 6;
+  /** Cells are at most the length over this: fine enough at once for most stems. */
+  private static final double LEAST_CELLS = 5.5;
+
   private static final double SHORTEST = 1e-5;
 
   private final RigSpec spec;

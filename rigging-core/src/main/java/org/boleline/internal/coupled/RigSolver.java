@@ -83,10 +83,14 @@ public final class RigSolver {
     };
   }
 
-  /** Largest roughness of a cell that still gives the wanted accuracy, relative to all turning. */
+  /**
+   * Largest roughness of a cell that still gives the wanted accuracy: a share of all turning, and
+   * less where little stiffness is left and errors grow.
+   */
   private double limit() {
     double turn = state.greatestTurn();
-    return Math.max(1e-12, Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
+    double sharpness = Math.max(0.02, Math.min(1, 5 * stiffness));
+    return Math.max(1e-12, sharpness * Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
   }
 
   private RigSolver(Rig rig) {

@@ -37,6 +37,7 @@ public final class RodState {
   private final double[] psi = new double[3 * (POINTS + 1)];
   private final double[] rate = new double[3 * POINTS];
   private final double[] turnRate = new double[3 * POINTS];
+  private final double[] path = new double[3 * (POINTS + 1)];
   private final double[] dTheta;
   private final double[] dR;
   private final double[] dNodeTheta;
@@ -129,30 +130,19 @@ public final class RodState {
         multiply(current, e, q, 9 * p);
         turn(q, 9 * p, rod.tangent, 3 * p, t, 3 * p);
       }
-      for (int i = 0; i <= POINTS; i++) {
-        double sx = 0;
-        double sy = 0;
-        double sz = 0;
-        for (int j = 0; j < POINTS; j++) {
-          double a = TO[i * POINTS + j];
-          sx += a * t[first + 3 * j];
-          sy += a * t[first + 3 * j + 1];
-          sz += a * t[first + 3 * j + 2];
-        }
-        if (i < POINTS) {
-          r[first + 3 * i] = x + h * sx;
-          r[first + 3 * i + 1] = y + h * sy;
-          r[first + 3 * i + 2] = z + h * sz;
-        } else {
-          x += h * sx;
-          y += h * sy;
-          z += h * sz;
-        }
+      integral(t, first, h, path);
+      for (int i = 0; i < 3 * POINTS; i += 3) {
+        r[first + i] = x + path[i];
+        r[first + i + 1] = y + path[i + 1];
+        r[first + i + 2] = z + path[i + 2];
       }
       int end = 3 * POINTS;
       rotation(psi[end], psi[end + 1], psi[end + 2], e);
       multiply(current, e, nodeQ, 9 * (c + 1));
       System.arraycopy(nodeQ, 9 * (c + 1), current, 0, 9);
+      x += path[end];
+      y += path[end + 1];
+      z += path[end + 2];
       node(c + 1, x, y, z);
     }
   }
@@ -166,8 +156,7 @@ public final class RodState {
 
   /** Rotation vectors from the start of a cell to its points and its end, from its curvatures. */
   private void rotationVectors(int first, double h) {
-    System.arraycopy(k, first, rate, 0, 3 * POINTS);
-    sum(rate, h);
+    integral(k, first, h, psi);
     for (int sweep = 0; sweep < 3; sweep++) {
       double most = 0;
       for (int j = 0; j < 3 * POINTS; j += 3) {
@@ -185,24 +174,26 @@ public final class RodState {
       if (most * h < 1e-14) {
         return;
       }
-      sum(rate, h);
+      integral(rate, 0, h, psi);
     }
   }
 
-  private void sum(double[] f, double h) {
+  /** Integrals over a cell of a vector given at its points: to each point and to the end. */
+  private static void integral(double[] f, int first, double h, double[] out) {
     for (int i = 0; i <= POINTS; i++) {
       double sx = 0;
       double sy = 0;
       double sz = 0;
       for (int j = 0; j < POINTS; j++) {
         double a = TO[i * POINTS + j];
-        sx += a * f[3 * j];
-        sy += a * f[3 * j + 1];
-        sz += a * f[3 * j + 2];
+        int o = first + 3 * j;
+        sx += a * f[o];
+        sy += a * f[o + 1];
+        sz += a * f[o + 2];
       }
-      psi[3 * i] = h * sx;
-      psi[3 * i + 1] = h * sy;
-      psi[3 * i + 2] = h * sz;
+      out[3 * i] = h * sx;
+      out[3 * i + 1] = h * sy;
+      out[3 * i + 2] = h * sz;
     }
   }
 
@@ -437,7 +428,7 @@ public final class RodState {
         int i = offset + o;
         double along =
             (dy[i] * t0[o] + dy[i + 1] * t0[o + 1] + dy[i + 2] * t0[o + 2]) * rod.twist[p];
-        double scale = h / rod.share[p];
+        double scale = 1 / rod.share[p];
         double bend = rod.bend[p];
         double kx = scale * (bend * dy[i] + along * t0[o]);
         double ky = scale * (bend * dy[i + 1] + along * t0[o + 1]);
@@ -447,51 +438,33 @@ public final class RodState {
         turnRate[3 * j + 1] = q[m + 3] * kx + q[m + 4] * ky + q[m + 5] * kz;
         turnRate[3 * j + 2] = q[m + 6] * kx + q[m + 7] * ky + q[m + 8] * kz;
       }
-      for (int i = 0; i <= POINTS; i++) {
-        double sx = thx;
-        double sy = thy;
-        double sz = thz;
-        for (int j = 0; j < POINTS; j++) {
-          double w = TO[i * POINTS + j];
-          sx += w * turnRate[3 * j];
-          sy += w * turnRate[3 * j + 1];
-          sz += w * turnRate[3 * j + 2];
-        }
-        if (i < POINTS) {
-          int o = first + 3 * i;
-          dTheta[o] = sx;
-          dTheta[o + 1] = sy;
-          dTheta[o + 2] = sz;
-          rate[3 * i] = sy * t[o + 2] - sz * t[o + 1];
-          rate[3 * i + 1] = sz * t[o] - sx * t[o + 2];
-          rate[3 * i + 2] = sx * t[o + 1] - sy * t[o];
-        } else {
-          thx = sx;
-          thy = sy;
-          thz = sz;
-        }
+      integral(turnRate, 0, h, path);
+      for (int i = 0; i < 3 * POINTS; i += 3) {
+        int o = first + i;
+        double sx = thx + path[i];
+        double sy = thy + path[i + 1];
+        double sz = thz + path[i + 2];
+        dTheta[o] = sx;
+        dTheta[o + 1] = sy;
+        dTheta[o + 2] = sz;
+        rate[i] = sy * t[o + 2] - sz * t[o + 1];
+        rate[i + 1] = sz * t[o] - sx * t[o + 2];
+        rate[i + 2] = sx * t[o + 1] - sy * t[o];
       }
-      for (int i = 0; i <= POINTS; i++) {
-        double sx = 0;
-        double sy = 0;
-        double sz = 0;
-        for (int j = 0; j < POINTS; j++) {
-          double w = TO[i * POINTS + j];
-          sx += w * rate[3 * j];
-          sy += w * rate[3 * j + 1];
-          sz += w * rate[3 * j + 2];
-        }
-        if (i < POINTS) {
-          int o = first + 3 * i;
-          dR[o] = x + h * sx;
-          dR[o + 1] = y + h * sy;
-          dR[o + 2] = z + h * sz;
-        } else {
-          x += h * sx;
-          y += h * sy;
-          z += h * sz;
-        }
+      int last = 3 * POINTS;
+      thx += path[last];
+      thy += path[last + 1];
+      thz += path[last + 2];
+      integral(rate, 0, h, path);
+      for (int i = 0; i < 3 * POINTS; i += 3) {
+        int o = first + i;
+        dR[o] = x + path[i];
+        dR[o + 1] = y + path[i + 1];
+        dR[o + 2] = z + path[i + 2];
       }
+      x += path[last];
+      y += path[last + 1];
+      z += path[last + 2];
       dNode(c + 1, thx, thy, thz, x, y, z);
     }
   }

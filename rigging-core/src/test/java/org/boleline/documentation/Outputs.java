@@ -1,0 +1,49 @@
+package org.boleline.documentation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+
+/** What the pages show as printed: each under a name, worked out by the library when asked for. */
+final class Outputs {
+  private static final Map<String, Consumer<PrintStream>> ALL = new TreeMap<>();
+
+  static {
+    ALL.put("first-plan/rope", FirstPlan::rope);
+    ALL.put("first-plan/stem", FirstPlan::stemResult);
+    ALL.put("first-plan/shares", FirstPlan::shares);
+    ALL.put("first-plan/compared", FirstPlan::compared);
+    ALL.put("first-plan/taken", FirstPlan::taken);
+    ALL.put("first-plan/cautions", FirstPlan::cautions);
+    ALL.put("hand-check/printed", HandCheck::printed);
+    ALL.put("hand-check/checked", HandCheck::checked);
+    ALL.put("hand-check/textbook", HandCheck::textbook);
+    ALL.put("hand-check/cautions", HandCheck::cautions);
+    ALL.put("own-species/wood", OwnSpecies::wood);
+    ALL.put("own-species/refused", OwnSpecies::refused);
+    ALL.put("plan-files/readme", PlanFiles::readme);
+    ALL.put("plan-files/refused", PlanFiles::refusedFirstPlan);
+  }
+
+  private Outputs() {}
+
+  static List<String> names() {
+    return List.copyOf(ALL.keySet());
+  }
+
+  static String of(String name) {
+    Consumer<PrintStream> output = ALL.get(name);
+    assertThat(output).as("output named %s", name).isNotNull();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PrintStream out = new PrintStream(bytes, false, StandardCharsets.UTF_8)) {
+      output.accept(out);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+}
