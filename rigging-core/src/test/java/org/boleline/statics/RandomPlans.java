@@ -260,7 +260,7 @@ final class RandomPlans {
     }
     Arrangement.Builder arrangement =
         Arrangement.builder("random")
-            .motion(Motion.values()[random.nextInt(Motion.values().length)])
+            .motion(List.of(Motion.values()).get(random.nextInt(3)))
             .contacts(contacts)
             .tail(tail(stems));
     if (once(5)) {
