@@ -103,6 +103,9 @@ public final class Tolerances {
   /** What is left of a stem's give at a modulus of 1e13 Pa and 10 N: turns that differ a little. */
   public static final double ALL_BUT_RIGID = 1e-7;
 
+  /** The same under the full force of a spar: it moves by some thousandths of a lever arm. */
+  public static final double STIFF_SPAR = 1e-3;
+
   /**
    * The same problem in other numbers (turned, mirrored, scaled, in other units): where Newton's
    * method stops, in a stem that has kept most of its stiffness.
@@ -126,6 +129,24 @@ public final class Tolerances {
 
   /** A bent stem stated by some thirty points on it: its kinks replace the bends between. */
   public static final double MEASURED_POINTS = 1e-3;
+
+  /** A critical load found on the way to two different full loads. */
+  public static final double CRITICAL_LOAD = 1e-6;
+
+  /**
+   * The elastica carried from a base reaction to the tip: place over length, moment over base
+   * moment.
+   */
+  public static final double FROM_BASE_TO_TIP = 1e-8;
+
+  /** Linear beam elements of a taper against the bent stem under a load of hundredths of a newton. */
+  public static final double BEAM_ELEMENTS = 1e-6;
+
+  /** Greenhill's constant in the form with the diameter, printed as 0.7883. */
+  public static final double GREENHILL_CONSTANT = 0.5e-4 / 0.7883;
+
+  /** Where a smooth curve is greatest, absolute in m: flat there, so less sharp than its value. */
+  public static final double PLACE_OF_A_FLAT_TOP = 1e-3;
 
   private Tolerances() {}
 
