@@ -334,8 +334,7 @@ final class BalanceCheck {
     double h01 = x * x * (3 - 2 * x);
     double h11 = x * x * (x - 1);
     for (int d = 0; d < 3; d++) {
-      out[d] =
-          h00 * from[d] + h10 * h * start[d] + h01 * to[d] + h11 * h * end[d];
+      out[d] = h00 * from[d] + h10 * h * start[d] + h01 * to[d] + h11 * h * end[d];
     }
     return out;
   }

@@ -6,8 +6,8 @@ import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
 /**
- * Statics of one stem in a known shape, by plain code: what the loads call for in every section, and
- * the shape that the sections then take.
+ * Statics of one stem in a known shape, by plain code: what the loads call for in every section,
+ * and the shape that the sections then take.
  *
  * <p>A shape is in balance if the second is again the first.
  */
@@ -21,12 +21,11 @@ final class BentStem {
   /** Step of a difference quotient, rad. */
   private static final double STEP = 1e-6;
 
-  private static final double[] GAUSS = {
-    0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)
-  };
+  private static final double[] GAUSS = {0.5 - Math.sqrt(0.15), 0.5, 0.5 + Math.sqrt(0.15)};
   private static final double[] GAUSS_WEIGHT = {5.0 / 18, 8.0 / 18, 5.0 / 18};
 
   /** A force at a point that is rigidly joined to a station. */
+  @SuppressWarnings("ArrayRecordComponent") // read in one test, never compared
   record Pull(double at, double[] point, double[] force) {}
 
   final GivenStem given;
@@ -127,8 +126,7 @@ final class BentStem {
       double chord = p1[d] - p0[d];
       double a = h * t0[d];
       double b = h * t1[d];
-      place[d] =
-          p0[d] + x * (a + x * (3 * chord - 2 * a - b + x * (a + b - 2 * chord)));
+      place[d] = p0[d] + x * (a + x * (3 * chord - 2 * a - b + x * (a + b - 2 * chord)));
       slope[d] = a + x * (2 * (3 * chord - 2 * a - b) + x * 3 * (a + b - 2 * chord));
     }
     return new double[][] {place, slope};
@@ -163,9 +161,7 @@ final class BentStem {
       double middle = 0.5 * (grid[g] + grid[g - 1]);
       for (int i = 0; i < GAUSS.length; i++) {
         double s = grid[g - 1] + GAUSS[i] * h;
-        double[] weight = {
-          0, 0, -h * GAUSS_WEIGHT[i] * given.weightPerLength(s, middle)
-        };
+        double[] weight = {0, 0, -h * GAUSS_WEIGHT[i] * given.weightPerLength(s, middle)};
         double[] at =
             hermite(
                 position[g - 1], tangentAbove[g - 1], position[g], tangentBelow[g], h, GAUSS[i])[0];
@@ -365,7 +361,6 @@ final class BentStem {
   private static double[] working(double[] turn, double[] moment) {
     double[] once = Plain.cross(turn, moment);
     double[] twice = Plain.cross(turn, once);
-    return Plain.plus(
-        Plain.minus(moment, Plain.times(0.5, once)), Plain.times(1.0 / 6, twice));
+    return Plain.plus(Plain.minus(moment, Plain.times(0.5, once)), Plain.times(1.0 / 6, twice));
   }
 }

@@ -47,7 +47,9 @@ final class EquilibriumCheck {
   static List<String> of(Solution solution) {
     EquilibriumCheck check = new EquilibriumCheck(solution);
     for (String line : Numbers.of(solution)) {
-      if (line.contains("NaN") && !line.startsWith("/handTension") && !line.contains("/otherEnd/handTension")
+      if (line.contains("NaN")
+              && !line.startsWith("/handTension")
+              && !line.contains("/otherEnd/handTension")
           || line.contains("Infinity")) {
         check.wrong.add("not a number: " + line);
       }
@@ -80,8 +82,7 @@ final class EquilibriumCheck {
     }
     Tagline tagline = arrangement.tagline().get();
     double angle = Si.value(tagline.angle(), Kind.ANGLE, "angle");
-    return Plain.direction(
-        Math.PI - angle, Si.value(tagline.azimuth(), Kind.ANGLE, "azimuth"));
+    return Plain.direction(Math.PI - angle, Si.value(tagline.azimuth(), Kind.ANGLE, "azimuth"));
   }
 
   private void rope() {
@@ -199,8 +200,7 @@ final class EquilibriumCheck {
       } else {
         from = places.get(leg - 1);
         double[] to = leg < places.size() ? places.get(leg) : end;
-        along =
-            to == null ? new double[] {0, 0, -1} : Plain.unit(Plain.minus(to, from));
+        along = to == null ? new double[] {0, 0, -1} : Plain.unit(Plain.minus(to, from));
         most = to == null ? Double.POSITIVE_INFINITY : Plain.size(Plain.minus(to, from));
       }
       double sling = Si.value(arrangement.contacts().get(j).sling(), Kind.LENGTH, "sling");
@@ -229,9 +229,7 @@ final class EquilibriumCheck {
       } else {
         double[] to = i < places.size() ? places.get(i) : end;
         direction =
-            to == null
-                ? new double[] {0, 0, -1}
-                : Plain.unit(Plain.minus(to, places.get(i - 1)));
+            to == null ? new double[] {0, 0, -1} : Plain.unit(Plain.minus(to, places.get(i - 1)));
         tension =
             Si.value(
                 solution.contacts().stream()
@@ -263,15 +261,13 @@ final class EquilibriumCheck {
     List<BentStem.Pull> pulls = pulls(solution, stem.id());
     BentStem standing =
         given.isStanding() ? BentStem.given(given, stations).loaded(List.of(), gravity) : null;
-    BentStem loaded =
-        BentStem.settled(given, stations, positions, pulls, gravity, standing);
+    BentStem loaded = BentStem.settled(given, stations, positions, pulls, gravity, standing);
     BentStem.Shape shape = loaded.answer;
     double[][] directions = pick(profile.directions(), rows);
     double worstPlace = 0;
     double worstDirection = 0;
     for (int s = 0; s < stations.length; s++) {
-      worstPlace =
-          Math.max(worstPlace, Plain.size(Plain.minus(positions[s], shape.place(s))));
+      worstPlace = Math.max(worstPlace, Plain.size(Plain.minus(positions[s], shape.place(s))));
       worstDirection =
           Math.max(worstDirection, Plain.size(Plain.minus(directions[s], shape.direction(s))));
     }
@@ -287,8 +283,7 @@ final class EquilibriumCheck {
             : BentStem.settled(given, stations, unloaded, List.of(), gravity, null);
     double worstRest = 0;
     for (int s = 0; s < stations.length; s++) {
-      double[] p =
-          given.isStanding() ? standing.position[standing.index[s]] : rest.answer.place(s);
+      double[] p = given.isStanding() ? standing.position[standing.index[s]] : rest.answer.place(s);
       worstRest = Math.max(worstRest, Plain.size(Plain.minus(unloaded[s], p)));
     }
     atMost(name + "shape at rest", worstRest / given.length, Tolerances.SHAPE_FROM_MOMENTS);
@@ -326,8 +321,7 @@ final class EquilibriumCheck {
                 contact.force().in(Kind.FORCE)));
       }
     }
-    if (solution.arrangement().tail() instanceof Tail.Device device
-        && device.stem().equals(stem)) {
+    if (solution.arrangement().tail() instanceof Tail.Device device && device.stem().equals(stem)) {
       Leg last = solution.legs().get(solution.legs().size() - 1);
       pulls.add(
           new BentStem.Pull(
@@ -343,8 +337,7 @@ final class EquilibriumCheck {
     for (int j = 0; j < solution.contacts().size(); j++) {
       ContactResult contact = solution.contacts().get(j);
       if (contact.stem().equals(stem.id())) {
-        double offset =
-            Si.value(arrangement.contacts().get(j).offset(), Kind.LENGTH, "offset");
+        double offset = Si.value(arrangement.contacts().get(j).offset(), Kind.LENGTH, "offset");
         attachment(
             "contact " + j + " attachment",
             Si.value(contact.at(), Kind.LENGTH, "at"),
@@ -411,13 +404,17 @@ final class EquilibriumCheck {
       }
     }
     atMost(name + "force in the sections", worstForce / scale, Tolerances.SHAPE_FROM_MOMENTS);
-    atMost(name + "moment in the sections", worstMoment / momentScale, Tolerances.SHAPE_FROM_MOMENTS);
+    atMost(
+        name + "moment in the sections", worstMoment / momentScale, Tolerances.SHAPE_FROM_MOMENTS);
     double stressScale =
         Math.max(Double.MIN_NORMAL, greatest(loaded, 1, 0) + greatest(loaded, 0, 1));
     atMost(name + "stresses", worstBending / stressScale, Tolerances.SHAPE_FROM_MOMENTS);
     extreme(name + "bending stress", result.bendingStress(), greatest(loaded, 1, 0), stressScale);
     extreme(
-        name + "compression stress", result.compressionStress(), greatest(loaded, 1, -1), stressScale);
+        name + "compression stress",
+        result.compressionStress(),
+        greatest(loaded, 1, -1),
+        stressScale);
     extreme(name + "tension stress", result.tensionStress(), greatest(loaded, 1, 1), stressScale);
     same(
         name + "force at the base",
@@ -467,7 +464,10 @@ final class EquilibriumCheck {
       for (boolean above : new boolean[] {false, true}) {
         if (above ? g + 1 < bent.grid.length : g > 0) {
           double[] stress = stress(bent, g, above);
-          double value = axial == 1 && bending == 0 ? Math.abs(stress[1]) : bending * stress[0] + axial * stress[1];
+          double value =
+              axial == 1 && bending == 0
+                  ? Math.abs(stress[1])
+                  : bending * stress[0] + axial * stress[1];
           most = Math.max(most, value);
         }
       }

@@ -23,9 +23,7 @@ final class GivenStem {
     modulus = Si.value(stem.wood().modulusOfElasticity(), Kind.PRESSURE, "modulus");
     shearModulus = Si.value(stem.wood().shearModulus(), Kind.PRESSURE, "modulus");
     weightDensity =
-        stem.ownWeight()
-            ? gravity * Si.value(stem.wood().density(), Kind.DENSITY, "density")
-            : 0;
+        stem.ownWeight() ? gravity * Si.value(stem.wood().density(), Kind.DENSITY, "density") : 0;
   }
 
   boolean isStanding() {
@@ -89,14 +87,12 @@ final class GivenStem {
 
   double outer(double at, double side) {
     Diameters diameters = stem.diameters();
-    return Lines.read(
-        diameters.stations(Kind.LENGTH), diameters.outer(Kind.LENGTH), at, side);
+    return Lines.read(diameters.stations(Kind.LENGTH), diameters.outer(Kind.LENGTH), at, side);
   }
 
   double cavity(double at, double side) {
     Diameters diameters = stem.diameters();
-    return Lines.read(
-        diameters.stations(Kind.LENGTH), diameters.cavity(Kind.LENGTH), at, side);
+    return Lines.read(diameters.stations(Kind.LENGTH), diameters.cavity(Kind.LENGTH), at, side);
   }
 
   double area(double at, double side) {

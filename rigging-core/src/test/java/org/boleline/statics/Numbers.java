@@ -16,8 +16,8 @@ import org.boleline.units.Kind;
 /**
  * All that a result holds, field by field, as text that is exact to the last bit.
  *
- * <p>Reads private fields, so that nothing is forgotten when a result grows. The plan itself is left
- * out.
+ * <p>Reads private fields, so that nothing is forgotten when a result grows. The plan itself is
+ * left out.
  */
 final class Numbers {
   private final List<String> lines = new ArrayList<>();

@@ -17,13 +17,14 @@ import org.junit.jupiter.api.Test;
  * Random arrangements end in a solution that is in balance, or in a reason with a name.
  *
  * <p>500 of them; another number with {@code -Drandom.arrangements=20000}, which is what the
- * profile {@code many} sets, and with {@code -Drandom.first} another first seed. Endings are counted
- * and printed.
+ * profile {@code many} sets, and with {@code -Drandom.first} another first seed. Endings are
+ * counted and printed.
  */
 class RandomArrangementsTest {
   private static final int COUNT = Integer.getInteger("random.arrangements", 500);
   private static final long FIRST = Long.getLong("random.first", 1);
-  private static final double LONG_SECONDS = Double.parseDouble(System.getProperty("random.long", "3"));
+  private static final double LONG_SECONDS =
+      Double.parseDouble(System.getProperty("random.long", "3"));
 
   /** How one arrangement ended. */
   private enum Ending {
@@ -45,8 +46,7 @@ class RandomArrangementsTest {
             .toList();
     Map<Ending, Long> counts =
         outcomes.stream()
-            .collect(
-                Collectors.groupingBy(Outcome::ending, TreeMap::new, Collectors.counting()));
+            .collect(Collectors.groupingBy(Outcome::ending, TreeMap::new, Collectors.counting()));
     System.out.println("Random arrangements: " + counts);
     outcomes.stream()
         .filter(o -> o.seconds > LONG_SECONDS || o.ending.compareTo(Ending.NOT_SOLVED) >= 0)
@@ -78,8 +78,7 @@ class RandomArrangementsTest {
         ending = Ending.LOST_STABILITY;
       }
     } catch (PlanRefusedException e) {
-      boolean together =
-          e.refusals().stream().allMatch(r -> r.code() == Refusal.Code.SAME_PLACE);
+      boolean together = e.refusals().stream().allMatch(r -> r.code() == Refusal.Code.SAME_PLACE);
       ending = together ? Ending.PULLED_TOGETHER : Ending.WRONG;
       detail = e.getMessage();
     } catch (RuntimeException | AssertionError e) {

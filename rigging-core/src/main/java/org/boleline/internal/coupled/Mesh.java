@@ -16,6 +16,7 @@ final class Mesh {
 
   /** Cells are at most the length over this: fine enough at once for most stems. */
   private static final double LEAST_CELLS = 5.5;
+
   private static final double SHORTEST = 1e-5;
 
   private final RigSpec spec;
