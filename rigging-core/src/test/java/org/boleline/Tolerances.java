@@ -103,7 +103,7 @@ public final class Tolerances {
   /** What is left of a stem's give at a modulus of 1e13 Pa and 10 N: turns that differ a little. */
   public static final double ALL_BUT_RIGID = 1e-7;
 
-  /** The same under the full force of a spar: it moves by some thousandths of a lever arm. */
+  /** The same under the full force of a spar, relative: the anchor moves by some thousandths. */
   public static final double STIFF_SPAR = 1e-3;
 
   /**
@@ -139,7 +139,7 @@ public final class Tolerances {
    */
   public static final double FROM_BASE_TO_TIP = 1e-8;
 
-  /** Linear beam elements of a taper against the bent stem under a load of hundredths of a newton. */
+  /** Linear beam elements of a taper against the bent stem under a load of a thousandth of a newton. */
   public static final double BEAM_ELEMENTS = 1e-6;
 
   /** Greenhill's constant in the form with the diameter, printed as 0.7883. */
