@@ -1,28 +1,42 @@
 package org.boleline.statics;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
 import org.boleline.internal.coupled.RigSolver;
 
 /** Finds the share of the rig load at which a use of strength reaches one. */
 final class StrengthSearch {
   private static final double ACCURACY = 1e-9;
 
-  private final RigSolver solver;
-  private final DoubleUnaryOperator use;
+  private final DoubleFunction<RigSolver> afresh;
+  private final ToDoubleFunction<RigSolver> use;
   private final double resting;
   private final double full;
+  private RigSolver solver;
+
+  /** The load the solver counts as one, over the full load. */
+  private double scale = 1;
+
   private double lostAt = Double.POSITIVE_INFINITY;
   private boolean careful;
 
   /**
    * Prepares a search.
    *
-   * @param use the use of strength in the solver's present state
+   * @param solver the solver at the full load
+   * @param afresh solves a share of the load from the beginning, with cells as fine as that asks
+   * @param use the use of strength in a solver's present state
    * @param resting the use at rest, below one
    * @param full the use at the full load
    */
-  StrengthSearch(RigSolver solver, DoubleUnaryOperator use, double resting, double full) {
+  StrengthSearch(
+      RigSolver solver,
+      DoubleFunction<RigSolver> afresh,
+      ToDoubleFunction<RigSolver> use,
+      double resting,
+      double full) {
     this.solver = solver;
+    this.afresh = afresh;
     this.use = use;
     this.resting = resting;
     this.full = full;
@@ -87,11 +101,17 @@ final class StrengthSearch {
   }
 
   private double at(double factor) {
-    RigSolver.Ending ending = careful ? solver.follow(factor) : solver.reach(factor);
-    if (ending == RigSolver.Ending.UNSTABLE) {
-      lostAt = solver.lostAt();
-      return Double.NaN;
+    RigSolver.Ending ending =
+        careful ? solver.follow(factor / scale) : solver.reach(factor / scale);
+    if (ending == RigSolver.Ending.TOO_COARSE || ending == RigSolver.Ending.NOT_SOLVED) {
+      // The cells that do for the full load may be too coarse for more.
+      solver = afresh.apply(factor);
+      scale = factor;
+      ending = solver.ending();
     }
-    return ending == RigSolver.Ending.STABLE ? use.applyAsDouble(factor) - 1 : Double.NaN;
+    if (ending == RigSolver.Ending.UNSTABLE) {
+      lostAt = scale * solver.lostAt();
+    }
+    return ending == RigSolver.Ending.STABLE ? use.applyAsDouble(solver) - 1 : Double.NaN;
   }
 }
