@@ -97,6 +97,61 @@ public final class Tolerances {
   /** A greatest stress against the greatest of a fine row of stations: what may lie between two. */
   public static final double BETWEEN_STATIONS = 1e-3;
 
+  /**
+   * Moment of own weight from some twenty slices instead of an integral. Of weight times length.
+   */
+  public static final double THIN_SLICES = 2e-3;
+
+  /** What is left of a stem's give at a modulus of 1e13 Pa and 10 N: turns that differ a little. */
+  public static final double ALL_BUT_RIGID = 1e-7;
+
+  /** The same under the full force of a spar, relative: the anchor moves by some thousandths. */
+  public static final double STIFF_SPAR = 1e-3;
+
+  /**
+   * The same problem in other numbers (turned, mirrored, scaled, in other units): where Newton's
+   * method stops, in a stem that has kept most of its stiffness.
+   */
+  public static final double SAME_SOLUTION = 1e-8;
+
+  /** The same problem cut into other cells: twice the solver's own 1e-7, with some room. */
+  public static final double OTHER_CELLS = 5e-7;
+
+  /** Movement in proportion to a load of some newtons: what a second-order term may add. */
+  public static final double IN_PROPORTION = 1e-3;
+
+  /**
+   * The least stiffness ratio, absolute: the solver stops its search at 1e-7 by an estimate that is
+   * a few times too good where friction makes the tangent unsymmetric.
+   */
+  public static final double LEAST_EIGENVALUE = 2e-6;
+
+  /** A bent stem stated by its leans at some thirty stations: second order in their distance. */
+  public static final double MEASURED_LEANS = 1e-4;
+
+  /** A bent stem stated by some thirty points on it: its kinks replace the bends between. */
+  public static final double MEASURED_POINTS = 1e-3;
+
+  /** A critical load found on the way to two different full loads. */
+  public static final double CRITICAL_LOAD = 1e-6;
+
+  /**
+   * The elastica carried from a base reaction to the tip: place over length, moment over base
+   * moment.
+   */
+  public static final double FROM_BASE_TO_TIP = 1e-8;
+
+  /**
+   * Linear beam elements of a taper against the bent stem under a load of a thousandth of a newton.
+   */
+  public static final double BEAM_ELEMENTS = 1e-6;
+
+  /** Greenhill's constant in the form with the diameter, printed as 0.7883. */
+  public static final double GREENHILL_CONSTANT = 0.5e-4 / 0.7883;
+
+  /** Where a smooth curve is greatest, absolute in m: flat there, so less sharp than its value. */
+  public static final double PLACE_OF_A_FLAT_TOP = 1e-3;
+
   private Tolerances() {}
 
   /**

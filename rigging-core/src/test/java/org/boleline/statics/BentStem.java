@@ -330,6 +330,7 @@ final class BentStem {
     if (Double.isInfinite(k)) {
       return turn;
     }
+    turn = roughRootTurn(standing, k);
     for (int iteration = 0; iteration < 50; iteration++) {
       double[] gap = rootGap(turn, standing, k);
       double[] x = rootGap(Plain.plus(turn, new double[] {STEP, 0, 0}), standing, k);
@@ -343,6 +344,28 @@ final class BentStem {
       turn[1] -= (a * gap[1] - c * gap[0]) / det;
     }
     return turn;
+  }
+
+  /** Far turns may balance in several ways: the one that fits the lowest part of the shape. */
+  private double[] roughRootTurn(BentStem standing, double k) {
+    double[] given = this.given.direction(0, BESIDE);
+    double[] seen = Plain.unit(Plain.minus(position[1], position[0]));
+    double[] best = new double[3];
+    double least = Double.POSITIVE_INFINITY;
+    for (double x = -4; x <= 4; x += 0.125) {
+      for (double y = -4; y <= 4; y += 0.125) {
+        double[] turn = {x, y, 0};
+        double[] gap = rootGap(turn, standing, k);
+        double off =
+            Math.hypot(gap[0], gap[1])
+                + 2 * Plain.size(Plain.minus(Plain.turned(turn, given), seen));
+        if (off < least) {
+          least = off;
+          best = turn;
+        }
+      }
+    }
+    return best;
   }
 
   /** What is missing to balance the root's springs, as a rotation. */

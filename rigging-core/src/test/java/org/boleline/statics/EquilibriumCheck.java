@@ -145,6 +145,10 @@ final class EquilibriumCheck {
         "tension at the tail",
         Math.abs(Si.value(solution.tailTension(), Kind.FORCE, "tail") - tension) / load,
         Tolerances.RESIDUAL);
+    if (places.isEmpty() && end == null) {
+      wrong.add("nothing bears the piece");
+      return;
+    }
     slackSlings(places, end);
     legs(places, end);
   }

@@ -35,6 +35,8 @@ public final class RigSolver {
   private static final double LITTLE_TURN = 0.35;
   private static final double STEP_TURN = 0.2;
   private static final int MESHES = 14;
+  private static final int MOST_UNKNOWNS = 4000;
+  private static final int MOST_STEPS = 600;
 
   private final Rig rig;
   private final RigState state;
@@ -59,12 +61,15 @@ public final class RigSolver {
     Mesh mesh = Mesh.of(spec);
     RigSolver solver = new RigSolver(mesh.rig());
     solver.solve();
+    boolean halved = false;
     for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
       double limit = solver.ending == Ending.TOO_COARSE ? 0.2 * Mesh.FINE : solver.limit();
-      mesh =
-          Mesh.roughness(solver.state.rods()) > limit
-              ? mesh.finer(solver.state.rods(), limit)
-              : mesh.halved();
+      boolean rough = Mesh.roughness(solver.state.rods()) > limit;
+      if (solver.rig.unknowns() > MOST_UNKNOWNS || (!rough && halved)) {
+        break;
+      }
+      halved |= !rough;
+      mesh = rough ? mesh.finer(solver.state.rods(), limit) : mesh.halved();
       solver = new RigSolver(mesh.rig());
       solver.solve();
     }
@@ -274,8 +279,8 @@ public final class RigSolver {
     double least = 1e-10 * target;
     int steps = 0;
     while (at < target) {
-      if (++steps > 2000) {
-        reason = "more than 2000 steps along the loading path";
+      if (++steps > MOST_STEPS) {
+        reason = "more than " + MOST_STEPS + " steps along the loading path";
         return Ending.NOT_SOLVED;
       }
       double next = Math.min(target, at + increment);
