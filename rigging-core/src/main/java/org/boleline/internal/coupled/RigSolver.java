@@ -43,7 +43,6 @@ public final class RigSolver {
   private final RigState rest;
   private final Krylov krylov;
   private final double[] step;
-  private final double[] saved;
   private double stiffness = 1;
   private double lostAt = Double.NaN;
   private boolean lostToOwnWeight;
@@ -105,7 +104,6 @@ public final class RigSolver {
     int n = rig.unknowns();
     krylov = new Krylov(n);
     step = new double[n];
-    saved = new double[n];
   }
 
   /** The state found. */
@@ -234,13 +232,42 @@ public final class RigSolver {
    * @return how it ended; the stability of a state reached at once is not tested
    */
   public Ending reach(double factor) {
-    System.arraycopy(state.y, 0, saved, 0, saved.length);
-    state.loadFactor = factor;
-    if (newton(12) && state.greatestTurnFrom(rest) < LITTLE_TURN) {
+    if (step(factor)) {
       return Ending.STABLE;
     }
-    System.arraycopy(saved, 0, state.y, 0, saved.length);
     return follow(factor);
+  }
+
+  /**
+   * Goes from the present state to another share of the full load, if a small step leads there.
+   *
+   * @param factor share of the full load, above zero
+   * @return false if not; the present state is kept then
+   */
+  public boolean step(double factor) {
+    double before = state.loadFactor;
+    RigState last = new RigState(rig);
+    System.arraycopy(state.y, 0, last.y, 0, last.y.length);
+    for (int i = 0; i < last.rods.length; i++) {
+      copyShape(i, last);
+    }
+    RopePath.Start rope = rig.path().start();
+    state.loadFactor = factor;
+    if (newton(12)) {
+      if (state.greatestTurnFrom(rest) < LITTLE_TURN) {
+        return true;
+      }
+      if (state.greatestTurnFrom(last) < STEP_TURN
+          && krylov.leastEigenvalue(state, ACCURACY) > 0
+          && Mesh.roughness(state.rods()) < 5 * Mesh.FINE) {
+        return true;
+      }
+    }
+    System.arraycopy(last.y, 0, state.y, 0, last.y.length);
+    state.loadFactor = before;
+    rig.path().startFrom(rope);
+    state.evaluate();
+    return false;
   }
 
   /** Whether the present state has ample stiffness, so that nothing was lost on the way to it. */
