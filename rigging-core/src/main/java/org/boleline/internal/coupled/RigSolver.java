@@ -357,7 +357,7 @@ public final class RigSolver {
       if (together >= 0 && increment < 1e-5 * target) {
         return Ending.TOGETHER;
       }
-      if (increment < least) {
+      if (increment < least || (at == 0 && increment < 1e-4 * target)) {
         if (ratio < 0.05) {
           lostAt = at;
           return Ending.UNSTABLE;
