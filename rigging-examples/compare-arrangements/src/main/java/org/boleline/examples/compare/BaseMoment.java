@@ -18,7 +18,7 @@ final class BaseMoment {
   private BaseMoment(StemResult stem, double[] direction) {
     this.direction = direction;
     for (Share share : stem.shares()) {
-      double part = dot(share.moment().in(Kind.MOMENT), direction);
+      double part = Triple.dot(share.moment().in(Kind.MOMENT), direction);
       parts.put(share.origin(), part);
       total += part;
     }
@@ -27,7 +27,7 @@ final class BaseMoment {
   /** Splits the moment along itself. */
   static BaseMoment of(StemResult stem) {
     double[] moment = stem.base().moment().in(Kind.MOMENT);
-    double size = Math.sqrt(dot(moment, moment));
+    double size = Triple.size(moment);
     for (int d = 0; d < 3; d++) {
       moment[d] = size == 0 ? 0 : -moment[d] / size; // the ground answers, the shares act
     }
@@ -51,9 +51,5 @@ final class BaseMoment {
   /** A part, N.m; negative if it relieves the base, zero if it is not there. */
   double part(Share.Origin origin) {
     return parts.getOrDefault(origin, 0.0);
-  }
-
-  private static double dot(double[] a, double[] b) {
-    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
   }
 }

@@ -3,9 +3,9 @@ package org.boleline.examples.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
-import org.boleline.rope.Motion;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.LostStability;
 import org.boleline.statics.Solution;
@@ -40,21 +40,25 @@ final class Changes {
     ArrangementResult to = result.arrangements().get(first + 1);
     String effects =
         from instanceof Solution a && to instanceof Solution b
-            ? effects(a, b, difference, wording)
+            ? effects(new Pair(a, b, difference, wording))
             : endings(from, first + 1) + ", while " + endings(to, first + 2);
     return capital(Wording.join(phrases) + ": " + effects + ".");
   }
 
   private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
-  private static String effects(
-      Solution a, Solution b, PlanDifference difference, Wording wording) {
-    // Where one of them is held, its end of the same motion is compared.
-    Solution from = end(a, b.motion());
-    Solution to = end(b, from.motion());
-    List<Effect> found = new Effects(from, to, a, b, difference, wording).all();
+  private static String effects(Pair pair) {
+    List<Effect> found = new ArrayList<>();
+    new RopeEffects(pair).addTo(found);
+    PointEffects points = new PointEffects(pair);
+    points.addForcesTo(found);
+    for (int stem = 0; stem < pair.plan().stems().size(); stem++) {
+      new StemEffects(pair, stem).addTo(found);
+    }
+    points.addMovementTo(found);
+
     // The greatest ones, told in the order of cause and consequence.
     List<Effect> greatest =
         found.stream()
@@ -62,17 +66,12 @@ final class Changes {
             .sorted(Comparator.comparingDouble(Effect::weight).reversed())
             .limit(MOST_EFFECTS)
             .toList();
-    List<Effect> told = found.stream().filter(greatest::contains).toList();
-    if (told.isEmpty()) {
+    if (greatest.isEmpty()) {
       return "no force, movement or stress changes by as much as "
           + Math.round(100 * Effect.LEAST)
           + " %";
     }
-    return String.join("; ", told.stream().map(Effect::text).toList());
-  }
-
-  private static Solution end(Solution solution, Motion motion) {
-    return solution.motion() == motion ? solution : solution.otherEnd().orElse(solution);
+    return String.join("; ", found.stream().filter(greatest::contains).map(Effect::text).toList());
   }
 
   private static String endings(ArrangementResult answer, int number) {

@@ -10,6 +10,9 @@ record Effect(double weight, String text) {
   /** Consequences below this are not told. */
   static final double LEAST = 0.03;
 
+  /** Weight of what was not there before, and so has no size to compare with. */
+  static final double WORTH_A_WORD = 0.1;
+
   /** How much two numbers differ, as a share of the greater. */
   static double difference(double a, double b) {
     double greater = Math.max(Math.abs(a), Math.abs(b));

@@ -16,14 +16,14 @@ final class PlanDifference {
   private static final double SAME = 1e-9;
 
   /** A point of the first arrangement and the one of the second that stands for it, by index. */
-  private record Pair(int before, int after) {}
+  private record Match(int before, int after) {}
 
   private final Wording wording;
   private final Arrangement before;
   private final Arrangement after;
 
   /** Points that stand for each other. */
-  private final List<Pair> pairs = new ArrayList<>();
+  private final List<Match> pairs = new ArrayList<>();
 
   private final List<Integer> removed = new ArrayList<>();
   private final List<Integer> added = new ArrayList<>();
@@ -59,7 +59,7 @@ final class PlanDifference {
   }
 
   /** Whether the point that a point of the second arrangement stands for bore, or is new. */
-  boolean borePreviously(int index, Solution state) {
+  boolean boreBefore(int index, Solution state) {
     return pairs.stream()
         .filter(pair -> pair.after() == index)
         .allMatch(pair -> state.contacts().get(pair.before()).bears());
@@ -115,7 +115,7 @@ final class PlanDifference {
       int same = i < a.size() && j < b.size() ? likeness(a.get(i), b.get(j)) : 0;
       if (same > 0 && common[i][j] == same + common[i + 1][j + 1]) {
         between(onlyBefore, onlyAfter);
-        pairs.add(new Pair(i++, j++));
+        pairs.add(new Match(i++, j++));
       } else if (j == b.size() || (i < a.size() && common[i + 1][j] >= common[i][j + 1])) {
         onlyBefore.add(i++);
       } else {
@@ -128,7 +128,7 @@ final class PlanDifference {
   private void between(List<Integer> onlyBefore, List<Integer> onlyAfter) {
     int moved = Math.min(onlyBefore.size(), onlyAfter.size());
     for (int k = 0; k < moved; k++) {
-      pairs.add(new Pair(onlyBefore.get(k), onlyAfter.get(k)));
+      pairs.add(new Match(onlyBefore.get(k), onlyAfter.get(k)));
     }
     removed.addAll(onlyBefore.subList(moved, onlyBefore.size()));
     added.addAll(onlyAfter.subList(moved, onlyAfter.size()));
@@ -179,17 +179,16 @@ final class PlanDifference {
                 + wording.length(b.offset()));
       }
     } else if (!before.tail().equals(after.tail())) {
-      phrases.add(
-          "the tail goes "
-              + (after.tail() instanceof Tail.Down ? "" : "to ")
-              + wording.tail(after.tail())
-              + " instead of "
-              + wording.tail(before.tail()));
+      phrases.add("the tail goes " + toward(after.tail()) + " instead of " + toward(before.tail()));
     }
   }
 
+  private String toward(Tail tail) {
+    return (tail instanceof Tail.Down ? "" : "to ") + wording.tail(tail);
+  }
+
   private void points(List<String> phrases) {
-    for (Pair pair : pairs) {
+    for (Match pair : pairs) {
       Contact a = before.contacts().get(pair.before());
       Contact b = after.contacts().get(pair.after());
       if (!isSamePlace(a, b)) {
@@ -214,8 +213,8 @@ final class PlanDifference {
   }
 
   private void hardware(List<String> phrases) {
-    Map<String, List<Pair>> changes = new LinkedHashMap<>();
-    for (Pair pair : pairs) {
+    Map<String, List<Match>> changes = new LinkedHashMap<>();
+    for (Match pair : pairs) {
       Contact a = before.contacts().get(pair.before());
       Contact b = after.contacts().get(pair.after());
       if (!a.hardware().equals(b.hardware())) {
@@ -227,7 +226,7 @@ final class PlanDifference {
     changes.forEach((key, changed) -> phrases.add(becomes(changed)));
   }
 
-  private String becomes(List<Pair> changed) {
+  private String becomes(List<Match> changed) {
     boolean several = changed.size() > 1;
     Contact from = before.contacts().get(changed.get(0).before());
     Contact to = after.contacts().get(changed.get(0).after());
@@ -238,7 +237,7 @@ final class PlanDifference {
   }
 
   /** Says at which points, unless it is all of them. */
-  private String at(List<Pair> changed) {
+  private String at(List<Match> changed) {
     if (changed.size() == after.contacts().size()) {
       return "";
     }
@@ -247,8 +246,8 @@ final class PlanDifference {
   }
 
   private void length(List<String> phrases, String what, Function<Contact, Double> metres) {
-    Map<String, List<Pair>> changes = new LinkedHashMap<>();
-    for (Pair pair : pairs) {
+    Map<String, List<Match>> changes = new LinkedHashMap<>();
+    for (Match pair : pairs) {
       double a = metres.apply(before.contacts().get(pair.before()));
       double b = metres.apply(after.contacts().get(pair.after()));
       if (!isSame(a, b)) {

@@ -55,18 +55,10 @@ final class RopeBeside {
   }
 
   private static double distance(double[] point, double[] begin, double[] end) {
-    double along = 0;
-    double length = 0;
-    for (int d = 0; d < 3; d++) {
-      along += (point[d] - begin[d]) * (end[d] - begin[d]);
-      length += (end[d] - begin[d]) * (end[d] - begin[d]);
-    }
-    double x = Math.max(0, Math.min(1, along / length));
-    double square = 0;
-    for (int d = 0; d < 3; d++) {
-      double gap = point[d] - begin[d] - x * (end[d] - begin[d]);
-      square += gap * gap;
-    }
-    return Math.sqrt(square);
+    double[] leg = Triple.minus(end, begin);
+    double[] beside = Triple.minus(point, begin);
+    double along = Triple.dot(beside, leg) / Triple.dot(leg, leg);
+    double within = Math.max(0, Math.min(1, along));
+    return Triple.size(Triple.minus(beside, Triple.times(within, leg)));
   }
 }

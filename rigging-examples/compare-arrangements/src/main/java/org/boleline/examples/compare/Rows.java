@@ -168,12 +168,13 @@ final class Rows {
 
   /** Names a point, with its place if it is the same in all arrangements. */
   private String point(int point) {
+    Wording wording = new Wording(plan, units);
     List<String> places =
         columns.stream()
             .flatMap(c -> c.answer().solution().stream())
             .filter(s -> point < s.contacts().size())
             .map(s -> s.contacts().get(point))
-            .map(c -> new Wording(plan, units).place(c.stem(), c.at()))
+            .map(c -> wording.place(c.stem(), c.at()).replace(Scale.HARD_BLANK, " "))
             .distinct()
             .toList();
     String name = "point " + (point + 1);
@@ -184,17 +185,13 @@ final class Rows {
     return vector.in(Kind.LENGTH);
   }
 
-  private static double size(double[] v) {
-    return Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2]);
-  }
-
   private void movement() {
     write(
         units::movement,
         List.of(
             numbers(
                 "Movement of the outer point (1)",
-                s -> size(metres(s.contacts().get(0).movement()))),
+                s -> Triple.size(metres(s.contacts().get(0).movement()))),
             numbers("  down", s -> -metres(s.contacts().get(0).movement())[2])));
     blank();
   }
