@@ -354,10 +354,10 @@ public final class RigSolver {
       set(weight, at);
       rig.path().startFrom(rope);
       state.evaluate();
-      if (together >= 0 && increment < 1e-5 * target) {
+      if (together >= 0 && increment < (at == 0 ? 1e-3 : 1e-5) * target) {
         return Ending.TOGETHER;
       }
-      if (increment < least || (at == 0 && increment < 1e-4 * target)) {
+      if (increment < least) {
         if (ratio < 0.05) {
           lostAt = at;
           return Ending.UNSTABLE;

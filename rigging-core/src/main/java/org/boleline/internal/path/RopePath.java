@@ -556,7 +556,7 @@ public final class RopePath {
     boolean any = false;
     for (int i = 0; i < bearing; i++) {
       int j = chain[i];
-      if (sling[j] > 0 && pull[j] * sling[j] < -1e-13) {
+      if (sling[j] > 0 && pull[j] * sling[j] < -1e-13 * Math.max(1, tension[j])) {
         any = true;
         if (!oneAtATime) {
           bears[j] = false;
