@@ -97,7 +97,9 @@ public final class Tolerances {
   /** A greatest stress against the greatest of a fine row of stations: what may lie between two. */
   public static final double BETWEEN_STATIONS = 1e-3;
 
-  /** Moment of own weight from some twenty slices instead of an integral. Of weight times length. */
+  /**
+   * Moment of own weight from some twenty slices instead of an integral. Of weight times length.
+   */
   public static final double THIN_SLICES = 2e-3;
 
   /** What is left of a stem's give at a modulus of 1e13 Pa and 10 N: turns that differ a little. */
@@ -139,7 +141,9 @@ public final class Tolerances {
    */
   public static final double FROM_BASE_TO_TIP = 1e-8;
 
-  /** Linear beam elements of a taper against the bent stem under a load of a thousandth of a newton. */
+  /**
+   * Linear beam elements of a taper against the bent stem under a load of a thousandth of a newton.
+   */
   public static final double BEAM_ELEMENTS = 1e-6;
 
   /** Greenhill's constant in the form with the diameter, printed as 0.7883. */

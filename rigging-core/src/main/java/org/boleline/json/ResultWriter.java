@@ -1,14 +1,23 @@
 package org.boleline.json;
 
+import static java.util.Objects.requireNonNull;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
 import org.boleline.explain.Caution;
 import org.boleline.explain.Datum;
+import org.boleline.geometry.Vector;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
 import org.boleline.statics.Extreme;
@@ -23,15 +32,18 @@ import org.boleline.statics.StaticResult;
 import org.boleline.statics.StemResult;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes results as result files of the format {@code rigging-result/1}.
  *
- * <p>Quantities are numbers with the UCUM code of their SI unit, angles in degrees; members stand
- * in one order. The same result gives the same text.
+ * <p>The same result gives the same text. Quantities are numbers with the UCUM code of their unit,
+ * angles in degrees. Each answer stands alone: it carries the cautions and the data taken that
+ * concern it, also those of the whole plan.
  */
 public final class ResultWriter {
-  private static final String FORMAT = "rigging-result/1";
+  static final String FORMAT = "rigging-result/1";
+  private static final String ARRANGEMENTS = "/arrangements/";
 
   private ResultWriter() {}
 
@@ -42,123 +54,219 @@ public final class ResultWriter {
    * @return JSON text, a line feed at its end
    */
   public static String write(StaticResult result) {
-    ObjectBuilder object = new ObjectBuilder().put("format", FORMAT);
+    requireNonNull(result, "result");
+    ObjectBuilder object =
+        new ObjectBuilder()
+            .put("format", FORMAT)
+            .put(
+                "library",
+                new ObjectBuilder().put("name", "Boleline").put("version", libraryVersion()));
     if (!result.plan().title().isEmpty()) {
       object.put("title", result.plan().title());
     }
+    object.put(
+        "arrangements",
+        ObjectBuilder.list(result.arrangements().size(), index -> answer(result, index)));
     object.putAll("cautions", result.cautions(), ResultWriter::caution);
-    object.putAll(
-        "arrangements", result.arrangements(), arrangement -> answer(arrangement, result));
+    object.putAll("taken", result.taken(), ResultWriter::datum);
     return JsonText.print(object.build());
   }
 
-  private static Json answer(ArrangementResult arrangement, StaticResult result) {
-    ObjectBuilder object =
-        new ObjectBuilder()
-            .put("id", arrangement.id())
-            .put("outcome", arrangement.outcome().text());
-    if (arrangement instanceof Solution solution) {
-      putState(object, solution);
-      solution.otherEnd().ifPresent(other -> object.put("otherEnd", otherEnd(other)));
-    } else if (arrangement instanceof LostStability lost) {
-      object.put("loadFactor", lost.loadFactor()).put("ownWeightFactor", lost.ownWeightFactor());
-    } else if (arrangement instanceof NotSolved gaveUp) {
-      object
-          .put("reason", gaveUp.reason())
-          .put("residual", new ObjectBuilder().put("moment", gaveUp.residual()));
+  /**
+   * Returns the version of this library, as results name it.
+   *
+   * @return the version, such as {@code 0.1.0}
+   */
+  public static String libraryVersion() {
+    try (InputStream stream = ResultWriter.class.getResourceAsStream("version.txt")) {
+      return new String(
+              requireNonNull(stream, "version.txt").readAllBytes(), StandardCharsets.UTF_8)
+          .strip();
+    } catch (IOException e) {
+      throw new UncheckedIOException("reading from the class path", e);
     }
-    object.putAll("cautions", arrangement.cautions(), ResultWriter::caution);
-    object.putAll("taken", taken(result, arrangement), ResultWriter::datum);
+  }
+
+  private static Json answer(StaticResult result, int index) {
+    ArrangementResult answer = result.arrangements().get(index);
+    ObjectBuilder object =
+        new ObjectBuilder().put("id", answer.id()).put("outcome", answer.outcome().text());
+    if (answer instanceof Solution solution) {
+      new State(solution, solution.otherEnd().orElse(null)).putIn(object);
+      solution
+          .otherEnd()
+          .ifPresent(
+              rise -> {
+                ObjectBuilder end = new ObjectBuilder();
+                new State(rise, null).putIn(end);
+                object.put("aboutToRise", end);
+              });
+    } else if (answer instanceof LostStability lost) {
+      object.put("loadFactor", lost.loadFactor()).put("ownWeightFactor", lost.ownWeightFactor());
+    } else if (answer instanceof NotSolved given) {
+      object
+          .put("reason", given.reason())
+          .put("residual", new ObjectBuilder().put("moment", given.residual()));
+    }
+    object.putAll(
+        "cautions",
+        Stream.concat(
+                answer.cautions().stream(),
+                result.cautions().stream().filter(c -> concerns(c.place(), index)))
+            .toList(),
+        ResultWriter::caution);
+    object.putAll(
+        "taken",
+        result.taken().stream().filter(datum -> concerns(datum.name(), index)).toList(),
+        ResultWriter::datum);
     return object.build();
   }
 
-  /** Returns what one arrangement was analysed with: not what other arrangements alone took. */
-  private static List<Datum> taken(StaticResult result, ArrangementResult arrangement) {
-    String own = "/arrangements/" + result.arrangements().indexOf(arrangement) + "/";
-    return result.taken().stream()
-        .filter(datum -> !datum.name().startsWith("/arrangements/") || datum.name().startsWith(own))
-        .toList();
+  /** Whether a place of the plan is of no other arrangement. */
+  private static boolean concerns(String place, int index) {
+    return !place.startsWith(ARRANGEMENTS) || (place + "/").startsWith(ARRANGEMENTS + index + "/");
   }
 
-  private static ObjectBuilder otherEnd(Solution other) {
-    ObjectBuilder object = new ObjectBuilder().put("motion", other.motion().text());
-    putState(object, other);
-    return object;
-  }
-
-  private static void putState(ObjectBuilder object, Solution solution) {
-    object
-        .put(
-            "residual",
-            new ObjectBuilder()
-                .put("force", solution.residualForceRatio())
-                .put("moment", solution.residualMomentRatio()))
-        .put("stiffnessRatio", solution.stiffnessRatio())
-        .putAll("legs", solution.legs(), leg -> leg(leg, solution))
-        .put("contacts", contacts(solution))
-        .put("tail", new ObjectBuilder().put("tension", tension(solution, Solution::tailTension)));
-    if (solution.handTension().isPresent()) {
-      object.put(
-          "hand",
-          new ObjectBuilder()
-              .put("tension", tension(solution, end -> end.handTension().orElseThrow())));
+  /** A default or a figure from data: its place in the plan, its value and where it comes from. */
+  private static Json datum(Datum datum) {
+    ObjectBuilder object =
+        new ObjectBuilder()
+            .put("name", datum.name())
+            .put("value", datum.value())
+            .put("source", datum.source().id() + ": " + datum.source().title())
+            .put("reading", text(datum.source().reading()));
+    if (datum.spread() != null) {
+      object.put("spread", datum.spread());
     }
-    object.putAll("stems", solution.stems(), ResultWriter::stem);
+    return object.build();
   }
 
-  /** Returns a tension, or both ends of it if the load is held. */
-  private static ObjectBuilder tension(
-      Solution solution, Function<Solution, Quantity<Force>> reading) {
-    Quantity<Force> one = reading.apply(solution);
-    Optional<Quantity<Force>> other = solution.otherEnd().map(reading);
-    if (other.isEmpty()) {
-      return ObjectBuilder.value(one, Kind.FORCE);
+  /** A caution: its stable code, its place and its values by name. */
+  private static Json caution(Caution caution) {
+    ObjectBuilder values = new ObjectBuilder();
+    for (Map.Entry<String, String> value : caution.values().entrySet()) {
+      values.put(value.getKey(), value.getValue());
     }
-    boolean inOrder =
-        Si.value(one, Kind.FORCE, "tension") <= Si.value(other.get(), Kind.FORCE, "tension");
     return new ObjectBuilder()
-        .putValue("least", inOrder ? one : other.get(), Kind.FORCE)
-        .putValue("most", inOrder ? other.get() : one, Kind.FORCE);
-  }
-
-  private static Json leg(Leg leg, Solution solution) {
-    return new ObjectBuilder()
-        .put("from", leg.from())
-        .put("to", leg.to())
-        .put("tension", tension(solution, end -> tensionFrom(leg.from(), end)))
+        .put("code", caution.code().name())
+        .put("place", caution.place())
+        .put("values", values)
         .build();
   }
 
-  /** Returns the tension of the leg that leaves a place, also where a sling is slack at one end. */
-  private static Quantity<Force> tensionFrom(String place, Solution solution) {
-    return place.equals("piece")
-        ? solution.contacts().get(0).tensionIn()
-        : solution
-            .contacts()
-            .get(Integer.parseInt(place.substring(place.indexOf('/') + 1)))
-            .tensionOut();
+  /** A constant as files write it: {@code OWN_WEIGHT} as {@code ownWeight}. */
+  private static String text(Enum<?> constant) {
+    StringBuilder out = new StringBuilder();
+    for (String word : constant.name().toLowerCase(Locale.ROOT).split("_", -1)) {
+      out.append(out.isEmpty() ? word.charAt(0) : Character.toUpperCase(word.charAt(0)))
+          .append(word, 1, word.length());
+    }
+    return out.toString();
   }
 
-  private static Json contacts(Solution solution) {
-    return ObjectBuilder.list(solution.contacts().size(), index -> contact(solution, index));
+  /**
+   * A stable state.
+   *
+   * @param shown the state that is written
+   * @param other the other end of a held load; null if there is none: then tensions are plain
+   */
+  private record State(Solution shown, @Nullable Solution other) {
+    void putIn(ObjectBuilder object) {
+      object
+          .put(
+              "residual",
+              new ObjectBuilder()
+                  .put("force", shown.residualForceRatio())
+                  .put("moment", shown.residualMomentRatio()))
+          .put("stiffnessRatio", shown.stiffnessRatio())
+          .putAll("legs", shown.legs(), this::leg);
+      object
+          .put("contacts", ObjectBuilder.list(shown.contacts().size(), this::contact))
+          .put("tail", new ObjectBuilder().put("tension", tension(Solution::tailTension)));
+      if (shown.handTension().isPresent()) {
+        object.put(
+            "hand",
+            new ObjectBuilder().put("tension", tension(s -> s.handTension().orElseThrow())));
+      }
+      object.putAll("stems", shown.stems(), ResultWriter::stem);
+    }
+
+    /** A tension of this state, or its two ends. */
+    private ObjectBuilder tension(Function<Solution, Quantity<Force>> reading) {
+      List<Double> ends = new ArrayList<>(List.of(newtons(reading.apply(shown))));
+      if (other != null) {
+        ends.add(newtons(reading.apply(other)));
+      }
+      return tension(ends);
+    }
+
+    private ObjectBuilder tension(List<Double> newtons) {
+      if (other == null) {
+        return newtons(newtons.get(0));
+      }
+      double least = newtons.stream().mapToDouble(x -> x).min().orElseThrow();
+      double most = newtons.stream().mapToDouble(x -> x).max().orElseThrow();
+      return new ObjectBuilder().put("least", newtons(least)).put("most", newtons(most));
+    }
+
+    private Json leg(Leg leg) {
+      List<Double> ends = new ArrayList<>(List.of(newtons(leg.tension())));
+      if (other != null) {
+        ends.addAll(between(other, leg));
+      }
+      return new ObjectBuilder()
+          .put("from", leg.from())
+          .put("to", leg.to())
+          .put("tension", tension(ends))
+          .build();
+    }
+
+    /** Tensions of another state along a leg: more than one if other contacts bear there. */
+    private static List<Double> between(Solution other, Leg leg) {
+      List<Double> out = new ArrayList<>();
+      boolean within = leg.from().equals("piece");
+      if (within) {
+        out.add(newtons(other.legs().get(0).tension()));
+      }
+      for (int j = 0; j < other.contacts().size(); j++) {
+        String contact = "contacts/" + j;
+        if (contact.equals(leg.to())) {
+          break;
+        }
+        within |= contact.equals(leg.from());
+        if (within) {
+          out.add(newtons(other.contacts().get(j).tensionOut()));
+        }
+      }
+      return out;
+    }
+
+    private Json contact(int index) {
+      ContactResult contact = shown.contacts().get(index);
+      return new ObjectBuilder()
+          .put("stem", contact.stem())
+          .putValue("at", contact.at(), Kind.LENGTH)
+          .put("bears", contact.bears())
+          .putValue("turn", contact.turn().angle(), Kind.ANGLE)
+          .put("tensionIn", tension(s -> s.contacts().get(index).tensionIn()))
+          .put("tensionOut", tension(s -> s.contacts().get(index).tensionOut()))
+          .putValue("force", contact.force())
+          .putValue("forceMagnitude", contact.forceMagnitude(), Kind.FORCE)
+          .putValue("along", contact.along(), Kind.FORCE)
+          .putValue("across", contact.across(), Kind.FORCE)
+          .putValue("position", contact.position())
+          .putValue("attachment", contact.attachment())
+          .putValue("movement", contact.movement())
+          .build();
+    }
   }
 
-  private static Json contact(Solution solution, int index) {
-    ContactResult contact = solution.contacts().get(index);
-    return new ObjectBuilder()
-        .put("stem", contact.stem())
-        .putValue("at", contact.at(), Kind.LENGTH)
-        .put("bears", contact.bears())
-        .putValue("turn", contact.turn().angle(), Kind.ANGLE)
-        .put("tensionIn", tension(solution, end -> end.contacts().get(index).tensionIn()))
-        .put("tensionOut", tension(solution, end -> end.contacts().get(index).tensionOut()))
-        .putValue("force", contact.force())
-        .putValue("forceMagnitude", contact.forceMagnitude(), Kind.FORCE)
-        .putValue("along", contact.along(), Kind.FORCE)
-        .putValue("across", contact.across(), Kind.FORCE)
-        .putValue("position", contact.position())
-        .putValue("movement", contact.movement())
-        .build();
+  private static double newtons(Quantity<Force> force) {
+    return Si.value(force, Kind.FORCE, "tension");
+  }
+
+  private static ObjectBuilder newtons(double force) {
+    return ObjectBuilder.value(Si.of(force, Kind.FORCE), Kind.FORCE);
   }
 
   private static Json stem(StemResult stem) {
@@ -167,10 +275,9 @@ public final class ResultWriter {
             .put("id", stem.id())
             .put(
                 "tip",
-                new ObjectBuilder()
-                    .putValue("position", stem.tipPosition())
-                    .putValue("movement", stem.tipMovement())
-                    .putValue("movementMagnitude", stem.tipMovement().magnitude(), Kind.LENGTH))
+                putMovement(
+                    new ObjectBuilder().putValue("position", stem.tipPosition()),
+                    stem.tipMovement()))
             .put("base", reaction(stem.base()))
             .put("riggingBase", reaction(stem.riggingBase()))
             .putAll("shares", stem.shares(), ResultWriter::share)
@@ -182,11 +289,14 @@ public final class ResultWriter {
             reach ->
                 object
                     .put("loadFactorToStrength", reach.loadFactor())
-                    .put("strengthReached", word(reach.governing())));
-    if (!stem.marks().isEmpty()) {
-      object.putAll("marks", stem.marks(), ResultWriter::mark);
-    }
-    return object.build();
+                    .put("strengthGoverning", text(reach.governing())));
+    return object.putAll("marks", stem.marks(), ResultWriter::mark).build();
+  }
+
+  private static ObjectBuilder putMovement(ObjectBuilder object, Vector<Length> movement) {
+    return object
+        .putValue("movement", movement)
+        .putValue("movementMagnitude", movement.magnitude(), Kind.LENGTH);
   }
 
   private static ObjectBuilder reaction(Reaction reaction) {
@@ -200,7 +310,7 @@ public final class ResultWriter {
 
   private static Json share(Share share) {
     return new ObjectBuilder()
-        .put("origin", word(share.origin()))
+        .put("origin", text(share.origin()))
         .putValue("force", share.force())
         .putValue("moment", share.moment())
         .build();
@@ -212,46 +322,12 @@ public final class ResultWriter {
   }
 
   private static Json mark(MarkResult mark) {
-    return new ObjectBuilder()
-        .put("name", mark.name())
-        .putValue("at", mark.at(), Kind.LENGTH)
-        .putValue("position", mark.position())
-        .putValue("movement", mark.movement())
-        .putValue("movementMagnitude", mark.movement().magnitude(), Kind.LENGTH)
+    return putMovement(
+            new ObjectBuilder()
+                .put("name", mark.name())
+                .putValue("at", mark.at(), Kind.LENGTH)
+                .putValue("position", mark.position()),
+            mark.movement())
         .build();
-  }
-
-  private static Json caution(Caution caution) {
-    ObjectBuilder values = new ObjectBuilder();
-    for (Map.Entry<String, String> value : caution.values().entrySet()) {
-      values.put(value.getKey(), value.getValue());
-    }
-    return new ObjectBuilder()
-        .put("code", caution.code().name())
-        .put("place", caution.place())
-        .put("values", values)
-        .build();
-  }
-
-  private static Json datum(Datum datum) {
-    return new ObjectBuilder()
-        .put("name", datum.name())
-        .put("value", datum.value())
-        .put("source", datum.source().id() + ": " + datum.source().title())
-        .build();
-  }
-
-  /**
-   * Returns the name of a constant as result files write words: {@code OWN_WEIGHT} as ownWeight.
-   */
-  private static String word(Enum<?> constant) {
-    StringBuilder word = new StringBuilder();
-    for (String part : constant.name().toLowerCase(Locale.ROOT).split("_", -1)) {
-      word.append(
-          word.isEmpty()
-              ? part
-              : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
-    }
-    return word.toString();
   }
 }

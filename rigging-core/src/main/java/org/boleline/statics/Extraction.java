@@ -528,7 +528,11 @@ final class Extraction {
     }
     StrengthSearch search =
         new StrengthSearch(
-            solver, factor -> use(state.rods()[stem], compression, bending), resting, full);
+            solver,
+            factor -> RigSolver.solved(resolved.spec(arrangement, motion, factor)),
+            found -> use(found.state().rods()[stem], compression, bending),
+            resting,
+            full);
     double factor = search.factor(MOST_LOAD_FACTOR);
     if (search.lostAt() < Double.POSITIVE_INFINITY) {
       reachCautions.add(

@@ -89,6 +89,11 @@ final class Resolved {
 
   /** The arrangement, with friction acting as in one motion (never held). */
   RigSpec spec(Arrangement arrangement, Motion motion) {
+    return spec(arrangement, motion, 1);
+  }
+
+  /** The same with a multiple of the load. */
+  RigSpec spec(Arrangement arrangement, Motion motion, double factor) {
     List<Contact> contacts = arrangement.contacts();
     int n = contacts.size();
     boolean onDevice = arrangement.tail() instanceof Tail.Device;
@@ -141,7 +146,7 @@ final class Resolved {
         loadDirection(arrangement),
         end,
         endPoint,
-        loadTension(arrangement));
+        factor * loadTension(arrangement));
   }
 
   private void place(

@@ -1,28 +1,46 @@
 package org.boleline.statics;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoubleFunction;
+import java.util.function.ToDoubleFunction;
 import org.boleline.internal.coupled.RigSolver;
 
 /** Finds the share of the rig load at which a use of strength reaches one. */
 final class StrengthSearch {
   private static final double ACCURACY = 1e-9;
 
-  private final RigSolver solver;
-  private final DoubleUnaryOperator use;
+  /** Each way along the whole loading path costs as much as many solves; few are worth it. */
+  private static final int MOST_LONG_WAYS = 6;
+
+  private final DoubleFunction<RigSolver> afresh;
+  private final ToDoubleFunction<RigSolver> use;
   private final double resting;
   private final double full;
+  private RigSolver solver;
+
+  /** The load the solver counts as one, over the full load. */
+  private double scale = 1;
+
   private double lostAt = Double.POSITIVE_INFINITY;
   private boolean careful;
+  private int longWays;
 
   /**
    * Prepares a search.
    *
-   * @param use the use of strength in the solver's present state
+   * @param solver the solver at the full load
+   * @param afresh solves a share of the load from the beginning, with cells as fine as that asks
+   * @param use the use of strength in a solver's present state
    * @param resting the use at rest, below one
    * @param full the use at the full load
    */
-  StrengthSearch(RigSolver solver, DoubleUnaryOperator use, double resting, double full) {
+  StrengthSearch(
+      RigSolver solver,
+      DoubleFunction<RigSolver> afresh,
+      ToDoubleFunction<RigSolver> use,
+      double resting,
+      double full) {
     this.solver = solver;
+    this.afresh = afresh;
     this.use = use;
     this.resting = resting;
     this.full = full;
@@ -38,6 +56,9 @@ final class StrengthSearch {
    * lost before.
    */
   double factor(double most) {
+    if (full - resting < 1e-9) {
+      return Double.NaN;
+    }
     double low = 0;
     double atLow = resting - 1;
     double high = 1;
@@ -86,12 +107,24 @@ final class StrengthSearch {
     return last > most ? Double.NaN : last;
   }
 
+  /** Use of strength less one at a share of the load; NaN where there is no state to be had. */
   private double at(double factor) {
-    RigSolver.Ending ending = careful ? solver.follow(factor) : solver.reach(factor);
-    if (ending == RigSolver.Ending.UNSTABLE) {
-      lostAt = solver.lostAt();
+    if (!careful && solver.step(factor / scale)) {
+      return use.applyAsDouble(solver) - 1;
+    }
+    if (++longWays > MOST_LONG_WAYS) {
       return Double.NaN;
     }
-    return ending == RigSolver.Ending.STABLE ? use.applyAsDouble(factor) - 1 : Double.NaN;
+    RigSolver.Ending ending = solver.follow(factor / scale);
+    if (ending == RigSolver.Ending.TOO_COARSE || ending == RigSolver.Ending.NOT_SOLVED) {
+      // The cells that do for the full load may be too coarse for more.
+      solver = afresh.apply(factor);
+      scale = factor;
+      ending = solver.ending();
+    }
+    if (ending == RigSolver.Ending.UNSTABLE) {
+      lostAt = scale * solver.lostAt();
+    }
+    return ending == RigSolver.Ending.STABLE ? use.applyAsDouble(solver) - 1 : Double.NaN;
   }
 }

@@ -18,10 +18,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.boleline.Tolerances;
+import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
+import org.boleline.statics.ArrangementResult;
+import org.boleline.statics.Solution;
+import org.boleline.statics.Statics;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
@@ -120,6 +127,69 @@ class SchemaTest {
     }
   }
 
+  private static void takesTheResultOf(Plan plan) {
+    String result;
+    try {
+      result = ResultWriter.write(Statics.analyse(plan));
+    } catch (PlanRefusedException e) {
+      return; // points that the rope pulls together: no result, and so none to check
+    }
+    assertThat(RESULT.validate(result, InputFormat.JSON)).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("demos")
+  void takes_the_results_of_the_demo_plans(String name, String plan) {
+    takesTheResultOf(PlanReader.read(plan));
+  }
+
+  @Test
+  void takes_the_results_of_the_plans_of_the_tests() {
+    takesTheResultOf(PlanReader.read(EVERYTHING));
+    takesTheResultOf(PlanReader.read(LEAST));
+    String notSolved =
+        ResultWriter.write(
+            ResultWriterTest.notSolved(Statics.analyse(PlanReader.read(LEAST)), "no luck", 0.25));
+    assertThat(RESULT.validate(notSolved, InputFormat.JSON)).isEmpty();
+  }
+
+  @Property(tries = 100)
+  void takes_the_results_of_random_plans(@ForAll long seed) {
+    takesTheResultOf(new RandomRig(seed).plan());
+  }
+
+  @Test
+  void random_plans_have_every_outcome_and_held_loads() {
+    Set<String> seen = new TreeSet<>();
+    for (long seed = 0; seed < 150; seed++) {
+      try {
+        for (ArrangementResult answer :
+            Statics.analyse(new RandomRig(seed).plan()).arrangements()) {
+          boolean held = answer.solution().flatMap(Solution::otherEnd).isPresent();
+          seen.add(held ? "held" : answer.outcome().text());
+        }
+      } catch (PlanRefusedException e) {
+        seen.add("refused");
+      }
+    }
+    assertThat(seen).containsExactly("held", "refused", "stable", "unstable");
+  }
+
+  @Test
+  void refuses_results_that_pretend() {
+    String stable = ResultWriter.write(Statics.analyse(PlanReader.read(LEAST)));
+    assertThat(RESULT.validate(stable, InputFormat.JSON)).isEmpty();
+    for (String wrong :
+        List.of(
+            stable.replace("\"stable\"", "\"unstable\""),
+            stable.replace("\"stable\"", "\"notSolved\""),
+            stable.replace("\"unit\": \"N.m\"", "\"unit\": \"J\""),
+            stable.replace("\"bears\": true", "\"bears\": \"yes\""),
+            stable.replace("\"across\"", "\"accross\""))) {
+      assertThat(RESULT.validate(wrong, InputFormat.JSON)).isNotEmpty();
+    }
+  }
+
   @Test
   void its_own_example_is_read() {
     Json.Elements examples = (Json.Elements) member(PLAN_TREE, "examples");
@@ -197,16 +267,18 @@ class SchemaTest {
   }
 
   @Test
-  void the_format_page_names_every_member_of_both_schemas() {
-    String page = text(REFERENCE.resolve("plan-format.md"));
-    Set<String> names = new LinkedHashSet<>();
-    propertyNames(PLAN_TREE, names);
-    propertyNames(tree("rigging-result-1.schema.json"), names);
-    names.removeAll(Set.of("x", "y", "z")); // of vectors
+  void the_pages_name_every_member_of_their_schemas() {
+    namesEveryMember("plan-format.md", PLAN_TREE);
+    namesEveryMember("result-format.md", tree("rigging-result-1.schema.json"));
+  }
 
-    assertThat(names).hasSizeGreaterThan(80);
+  private static void namesEveryMember(String page, Json schema) {
+    String text = text(REFERENCE.resolve(page));
+    Set<String> names = new LinkedHashSet<>();
+    propertyNames(schema, names);
+    assertThat(names).hasSizeGreaterThan(40);
     for (String name : names) {
-      assertThat(page).as(name).containsAnyOf("`" + name + "`", "\"" + name + "\"");
+      assertThat(text).as(name).containsAnyOf("`" + name + "`", "\"" + name + "\"");
     }
   }
 

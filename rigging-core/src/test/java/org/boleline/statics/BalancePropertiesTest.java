@@ -41,8 +41,7 @@ class BalancePropertiesTest {
 
   @Provide
   Arbitrary<Hardware> hardware() {
-    return Arbitraries.of(
-        Ideal.INSTANCE, new FrictionRing(0.25), new Sheave(0.95), new Bark(0.4));
+    return Arbitraries.of(Ideal.INSTANCE, new FrictionRing(0.25), new Sheave(0.95), new Bark(0.4));
   }
 
   private static double[] loadPull(Solution solution) {
@@ -80,12 +79,10 @@ class BalancePropertiesTest {
       @ForAll LeaningRig rig, @ForAll("hardware") Hardware hardware, @ForAll Motion motion) {
     Solution found = rig.solution(rig.aside(hardware).motion(motion));
     double load = Rigs.newtons(found.legs().get(0).tension());
-    double[] last =
-        found.contacts().get(found.contacts().size() - 1).position().in(Kind.LENGTH);
+    double[] last = found.contacts().get(found.contacts().size() - 1).position().in(Kind.LENGTH);
     double[] end = {0, rig.side() * LeaningRig.LENGTH, 0};
     double[] tail =
-        Plain.times(
-            Rigs.newtons(found.tailTension()), Plain.unit(Plain.minus(end, last)));
+        Plain.times(Rigs.newtons(found.tailTension()), Plain.unit(Plain.minus(end, last)));
     double[] ends = Plain.plus(loadPull(found), tail);
     double allowed = Tolerances.RESIDUAL * Math.max(load, Plain.size(tail));
     assertVector(Rigs.total(found), ends, allowed);
@@ -136,16 +133,14 @@ class BalancePropertiesTest {
     assertVector(share(found, Share.Origin.TAIL, true), new double[3], allowed);
     assertVector(
         Plain.times(-1, stem.base().moment().in(Kind.MOMENT)),
-        Plain.plus(
-            moment(reach, loadPull(found)), share(found, Share.Origin.OWN_WEIGHT, true)),
+        Plain.plus(moment(reach, loadPull(found)), share(found, Share.Origin.OWN_WEIGHT, true)),
         allowed);
 
     // The same load and reach over the first point alone: the moment per reach is again the load.
     Solution alone = rig.solution(Rigs.through(hardware, rig.stations()[0]).motion(motion));
     double[] aloneReach = firstPlace(alone);
     assertThat(
-            Si.value(
-                alone.stems().get(0).riggingBase().momentMagnitude(), Kind.MOMENT, "moment"))
+            Si.value(alone.stems().get(0).riggingBase().momentMagnitude(), Kind.MOMENT, "moment"))
         .isCloseTo(load * Math.hypot(aloneReach[0], aloneReach[1]), within(allowed));
   }
 
@@ -154,13 +149,11 @@ class BalancePropertiesTest {
   void a_tail_aside_adds_its_tension_times_its_arm(
       @ForAll LeaningRig rig, @ForAll("hardware") Hardware hardware, @ForAll Motion motion) {
     Solution found = rig.solution(rig.aside(hardware).motion(motion));
-    double[] last =
-        found.contacts().get(found.contacts().size() - 1).position().in(Kind.LENGTH);
+    double[] last = found.contacts().get(found.contacts().size() - 1).position().in(Kind.LENGTH);
     double[] end = {0, rig.side() * LeaningRig.LENGTH, 0};
     double tension = Rigs.newtons(found.tailTension());
     double[] tail = Plain.times(tension, Plain.unit(Plain.minus(end, last)));
-    double[] wanted =
-        Plain.plus(moment(firstPlace(found), loadPull(found)), moment(end, tail));
+    double[] wanted = Plain.plus(moment(firstPlace(found), loadPull(found)), moment(end, tail));
     double scale = Math.max(tension, Rigs.newtons(found.legs().get(0).tension()));
     assertVector(
         Plain.times(-1, found.stems().get(0).riggingBase().moment().in(Kind.MOMENT)),
@@ -199,15 +192,15 @@ class BalancePropertiesTest {
    * At equal turns every ring multiplies by the same ratio, up in raising and down in lowering.
    *
    * <p>Source: Delaney, Physics for Roping Technicians, 2022, pp. 82-88, for the pair over one
-   * contact; the product is derived from it. The stem is all but rigid, so that the turns are equal.
+   * contact; the product is derived from it. The stem is all but rigid, so that the turns are
+   * equal.
    */
   @Property(tries = 50)
   void raising_times_lowering_tension_is_the_square_of_the_load(
       @ForAll LeaningRig rig, @ForAll("hardware") Hardware hardware) {
     double load = 10;
     Stem.Builder rigid = rig.stem().wood(Rigs.wood(1e13, 1)).ownWeight(false);
-    Solution lowering =
-        Rigs.sound(rigid, rig.aside(hardware).motion(Motion.LOWERING), load);
+    Solution lowering = Rigs.sound(rigid, rig.aside(hardware).motion(Motion.LOWERING), load);
     Solution raising = Rigs.sound(rigid, rig.aside(hardware).motion(Motion.RAISING), load);
     assertThat(Rigs.newtons(lowering.tailTension()) * Rigs.newtons(raising.tailTension()))
         .isCloseTo(load * load, within(Tolerances.ALL_BUT_RIGID * load * load));
@@ -228,8 +221,7 @@ class BalancePropertiesTest {
     assertThat(Rigs.newtons(held.tailTension())).isLessThanOrEqualTo(load);
     assertThat(Rigs.newtons(other.tailTension())).isGreaterThanOrEqualTo(load);
     if (hardware != Ideal.INSTANCE) {
-      assertThat(Rigs.newtons(held.tailTension()))
-          .isLessThan(Rigs.newtons(other.tailTension()));
+      assertThat(Rigs.newtons(held.tailTension())).isLessThan(Rigs.newtons(other.tailTension()));
     }
   }
 
@@ -239,8 +231,7 @@ class BalancePropertiesTest {
    */
   @Test
   void legs_between_stems_cancel() {
-    Stem leaning =
-        Rigs.straight(12, 0.4, 0, 0.35, 0.2, Rigs.wood(9e9, 900)).id("leaning").build();
+    Stem leaning = Rigs.straight(12, 0.4, 0, 0.35, 0.2, Rigs.wood(9e9, 900)).id("leaning").build();
     Stem behind =
         Rigs.straight(14, 0.1, 2.5, 0.4, 0.25, Rigs.wood(9e9, 900))
             .id("behind")

@@ -24,13 +24,13 @@ class DeterminismTest {
   private static final int THREADS = 8;
 
   private static Plan plan() {
-    LeaningRig rig =
-        new LeaningRig(0.4, 0.2, 0.3, 34, 0.5, List.of(0.95, 0.6, 0.35), 0.3, 0.4);
+    LeaningRig rig = new LeaningRig(0.4, 0.2, 0.3, 34, 0.5, List.of(0.95, 0.6, 0.35), 0.3, 0.4);
     List<Arrangement> arrangements = new ArrayList<>();
     arrangements.add(rig.aside(new FrictionRing(0.25)).id("rings").motion(Motion.HELD).build());
     arrangements.add(rig.aside(new Sheave(0.95)).id("sheaves").motion(Motion.RAISING).build());
     arrangements.add(
-        rig.changed(LeaningRig.Change.NONE, new FrictionRing(0.2), Motion.LOWERING)
+        rig
+            .changed(LeaningRig.Change.NONE, new FrictionRing(0.2), Motion.LOWERING)
             .arrangements()
             .get(0)
             .toBuilder()

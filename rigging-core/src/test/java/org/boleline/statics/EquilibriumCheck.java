@@ -47,9 +47,9 @@ final class EquilibriumCheck {
   static List<String> of(Solution solution) {
     EquilibriumCheck check = new EquilibriumCheck(solution);
     for (String line : Numbers.of(solution)) {
-      if (line.contains("NaN")
+      if ((line.contains("NaN")
               && !line.startsWith("/handTension")
-              && !line.contains("/otherEnd/handTension")
+              && !line.contains("/otherEnd/handTension"))
           || line.contains("Infinity")) {
         check.wrong.add("not a number: " + line);
       }

@@ -55,12 +55,7 @@ record LeaningRig(
    * turn about the vertical; left and right exchanged.
    */
   record Change(
-      double lengths,
-      double load,
-      double moduli,
-      double density,
-      double turn,
-      boolean mirrored) {
+      double lengths, double load, double moduli, double density, double turn, boolean mirrored) {
     static final Change NONE = new Change(1, 1, 1, 1, 0, false);
 
     /** The azimuth of a direction after mirror and turn. */
@@ -127,8 +122,8 @@ record LeaningRig(
   }
 
   /**
-   * A plan with all that has a direction or a dimension: slings, offsets, a mass, a root that turns,
-   * a tail aside.
+   * A plan with all that has a direction or a dimension: slings, offsets, a mass, a root that
+   * turns, a tail aside.
    */
   Plan changed(Change change, Hardware hardware, Motion motion) {
     double length = change.lengths * LENGTH;

@@ -40,7 +40,8 @@ class LimitingCasesTest {
         Numbers.withoutCautions(rig.solution(rig.aside(Ideal.INSTANCE).motion(motion)));
     assertThat(Numbers.withoutCautions(rig.solution(rig.aside(new FrictionRing(0)).motion(motion))))
         .isEqualTo(ideal);
-    assertThat(Numbers.withoutCautions(rig.solution(rig.aside(new Bark(0)).motion(motion)))).isEqualTo(ideal);
+    assertThat(Numbers.withoutCautions(rig.solution(rig.aside(new Bark(0)).motion(motion))))
+        .isEqualTo(ideal);
     assertThat(Numbers.withoutCautions(rig.solution(rig.aside(new Sheave(1)).motion(motion))))
         .isEqualTo(ideal);
   }
@@ -91,10 +92,7 @@ class LimitingCasesTest {
                 rig.points().stream()
                     .map(
                         x ->
-                            Contact.of(
-                                    "stem",
-                                    metres(x * LeaningRig.LENGTH),
-                                    new FrictionRing(0.2))
+                            Contact.of("stem", metres(x * LeaningRig.LENGTH), new FrictionRing(0.2))
                                 .withSling(metres(sling)))
                     .toList())
             .build();

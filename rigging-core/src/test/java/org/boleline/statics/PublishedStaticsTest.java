@@ -34,8 +34,7 @@ class PublishedStaticsTest {
   }
 
   private static double baseMoment(Solution solution) {
-    return Si.value(
-        solution.stems().get(0).base().momentMagnitude(), Kind.MOMENT, "moment");
+    return Si.value(solution.stems().get(0).base().momentMagnitude(), Kind.MOMENT, "moment");
   }
 
   /**
@@ -48,8 +47,7 @@ class PublishedStaticsTest {
   @CsvSource({"30, 5000", "45, 7071", "90, 10000"})
   void the_moment_of_a_pull_is_reach_times_force_times_sine(double angle, double printed) {
     Stem.Builder stem =
-        Rigs.straight(10, Math.toRadians(angle), 0, 0.5, 0.5, Rigs.wood(RIGID, 1))
-            .ownWeight(false);
+        Rigs.straight(10, Math.toRadians(angle), 0, 0.5, 0.5, Rigs.wood(RIGID, 1)).ownWeight(false);
     Solution found = Rigs.sound(stem, straightDown(10), 500);
     assertThat(Plain.size(Rigs.total(found))).isCloseTo(1000, within(1000 * Tolerances.EXACT));
     assertThat(baseMoment(found)).isCloseTo(printed, Tolerances.printedTo(1));
@@ -58,8 +56,8 @@ class PublishedStaticsTest {
   /**
    * A root that turns by 0.25 degrees moves a point 10 m up by 43.6 mm.
    *
-   * <p>Source: 0.25 degrees is the limit of the pulling test (Detter and Rust 2018); the movement is
-   * the rotational spring M L / k, derived.
+   * <p>Source: 0.25 degrees is the limit of the pulling test (Detter and Rust 2018); the movement
+   * is the rotational spring M L / k, derived.
    */
   @Test
   void a_quarter_of_a_degree_at_the_root_moves_a_point_ten_metres_up_by_44_mm() {
@@ -78,8 +76,8 @@ class PublishedStaticsTest {
    * A tapered cantilever: 5 kN at the end of 8 m, 0.40 to 0.20 m, E 8 GPa: tip 0.1697653 m, slope
    * 0.0424413 rad, greatest stress 7.54512 MPa at 4.0 m from the tip, 6.36620 MPa at the base.
    *
-   * <p>Source: closed form of the linear beam, derived, agreed by quadrature to 15 digits. Solved at
-   * a ten-thousandth of the load, where large movements play no part.
+   * <p>Source: closed form of the linear beam, derived, agreed by quadrature to 15 digits. Solved
+   * at a ten-thousandth of the load, where large movements play no part.
    */
   @Test
   void a_tapered_cantilever_meets_the_linear_figures() {
@@ -109,8 +107,7 @@ class PublishedStaticsTest {
   /** The part of the spar from 1 m above ground up, under a force at its top. */
   private static Solution spar(double angle, double force) {
     Stem stem =
-        Rigs.straight(
-                ANCHOR_HEIGHT - 1, 0, 0, SPAR_DIAMETER, SPAR_DIAMETER, Rigs.wood(RIGID, 1000))
+        Rigs.straight(ANCHOR_HEIGHT - 1, 0, 0, SPAR_DIAMETER, SPAR_DIAMETER, Rigs.wood(RIGID, 1000))
             .base(Vector.ofSi(Kind.LENGTH, 0, 0, 1))
             .build();
     Arrangement.Builder arrangement = Rigs.ideal(ANCHOR_HEIGHT - 1);
@@ -122,8 +119,7 @@ class PublishedStaticsTest {
           angle == 0
               ? straightDown(ANCHOR_HEIGHT - 1)
               : arrangement.tail(
-                  Rigs.point(
-                      100 * Math.sin(out), 0, ANCHOR_HEIGHT - 100 * Math.cos(out)));
+                  Rigs.point(100 * Math.sin(out), 0, ANCHOR_HEIGHT - 100 * Math.cos(out)));
       weight = force / 2 / Math.cos(Math.toRadians(angle));
     } else {
       // A level force: both legs 60 degrees from plumb, one down, one up.
@@ -194,21 +190,17 @@ class PublishedStaticsTest {
     double density = 900;
     double diameter = 0.1;
     double height =
-        0.7883
-            * Math.cbrt(modulus / density / Rigs.GRAVITY)
-            * Math.pow(diameter, 2.0 / 3);
+        0.7883 * Math.cbrt(modulus / density / Rigs.GRAVITY) * Math.pow(diameter, 2.0 / 3);
     LostStability lost =
         (LostStability)
             Rigs.result(
-                Rigs.straight(
-                    over * height, 0, 0, diameter, diameter, Rigs.wood(modulus, density)),
+                Rigs.straight(over * height, 0, 0, diameter, diameter, Rigs.wood(modulus, density)),
                 Rigs.ideal(over * height),
                 1);
     assertThat(1 / Math.cbrt(lost.ownWeightFactor()))
         .isCloseTo(over, Tolerances.relative(Tolerances.GREENHILL_CONSTANT));
     Rigs.sound(
-        Rigs.straight(
-            height / over, 0, 0, diameter, diameter, Rigs.wood(modulus, density)),
+        Rigs.straight(height / over, 0, 0, diameter, diameter, Rigs.wood(modulus, density)),
         Rigs.ideal(height / over),
         1e-3);
   }

@@ -47,6 +47,7 @@ import org.boleline.wood.WoodProperties;
  * level; points in any order on any stem; slings up to 2 m; 5 kg to 3 t on the rope.
  */
 final class RandomPlans {
+  private static final List<Motion> MOTIONS = List.of(Motion.values());
   private final SplittableRandom random;
 
   private RandomPlans(long seed) {
@@ -293,7 +294,7 @@ final class RandomPlans {
     }
     Arrangement.Builder arrangement =
         Arrangement.builder("random")
-            .motion(Motion.values()[random.nextInt(Motion.values().length)])
+            .motion(MOTIONS.get(random.nextInt(MOTIONS.size())))
             .contacts(contacts)
             .tail(tail(stems));
     if (once(5)) {

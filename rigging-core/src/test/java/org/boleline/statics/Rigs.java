@@ -99,7 +99,9 @@ final class Rigs {
     return sound(plan(stem, arrangement, weight));
   }
 
-  /** The solution of a plan's first arrangement, one that its own check finds nothing wrong with. */
+  /**
+   * The solution of a plan's first arrangement, one that its own check finds nothing wrong with.
+   */
   static Solution sound(Plan plan) {
     return sound(Statics.analyse(plan).arrangements().get(0).solution().orElseThrow());
   }

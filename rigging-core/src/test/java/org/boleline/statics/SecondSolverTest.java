@@ -53,9 +53,7 @@ class SecondSolverTest {
       double weight = Rigs.GRAVITY * DENSITY * Math.PI / 4 * d * d;
       double sine = Math.sin(y[2]);
       double cosine = Math.cos(y[2]);
-      return new double[] {
-        sine, cosine, y[3] / rigidity, sine * y[5] - cosine * y[4], 0, weight
-      };
+      return new double[] {sine, cosine, y[3] / rigidity, sine * y[5] - cosine * y[4], 0, weight};
     }
   }
 
@@ -82,10 +80,8 @@ class SecondSolverTest {
       double point,
       double weight,
       double tailX) {
-    Stem.Builder stem =
-        Rigs.straight(length, lean, 0, base, tip, Rigs.wood(MODULUS, DENSITY));
-    Solution found =
-        Rigs.sound(stem, Rigs.ideal(point).tail(Rigs.point(tailX, 0, 0)), weight);
+    Stem.Builder stem = Rigs.straight(length, lean, 0, base, tip, Rigs.wood(MODULUS, DENSITY));
+    Solution found = Rigs.sound(stem, Rigs.ideal(point).tail(Rigs.point(tailX, 0, 0)), weight);
     Reaction reaction = found.stems().get(0).base();
     double[] force = Plain.times(-1, reaction.force().in(Kind.FORCE));
     double moment = -reaction.moment().in(Kind.MOMENT)[1];
@@ -138,8 +134,7 @@ class SecondSolverTest {
             .contacts(
                 List.of(
                     Contact.of("stem", metres(points[0]), Ideal.INSTANCE),
-                    Contact.of("stem", metres(points[1]), Ideal.INSTANCE)
-                        .withOffset(metres(0.3)),
+                    Contact.of("stem", metres(points[1]), Ideal.INSTANCE).withOffset(metres(0.3)),
                     Contact.of("stem", metres(points[2]), Ideal.INSTANCE)))
             .tail(Rigs.point(-2, 0, 0));
     Solution found = Rigs.sound(stem, arrangement, weight);
@@ -199,8 +194,12 @@ class SecondSolverTest {
 
   private static void addElement(
       SimpleMatrix stiffness, int e, double h, double base, double tip, double length) {
-    double[] at = {0.06943184420297371, 0.33000947820757187, 0.6699905217924281, 0.9305681557970263};
-    double[] share = {0.17392742256872692, 0.32607257743127307, 0.32607257743127307, 0.17392742256872692};
+    double[] at = {
+      0.06943184420297371, 0.33000947820757187, 0.6699905217924281, 0.9305681557970263
+    };
+    double[] share = {
+      0.17392742256872692, 0.32607257743127305, 0.32607257743127305, 0.17392742256872692
+    };
     for (int g = 0; g < 4; g++) {
       double x = at[g];
       double d = base + (tip - base) * (e + x) * h / length;

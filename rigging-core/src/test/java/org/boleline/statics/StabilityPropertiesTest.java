@@ -25,7 +25,9 @@ import org.boleline.stem.PointMass;
 import org.boleline.stem.Root;
 import org.boleline.stem.Stem;
 
-/** Slender stems: stable, or said to have lost stability; and the load factor means what it says. */
+/**
+ * Slender stems: stable, or said to have lost stability; and the load factor means what it says.
+ */
 class StabilityPropertiesTest {
   private static final double LENGTH = 12;
   private static final double MODULUS = 9e9;
@@ -88,10 +90,8 @@ class StabilityPropertiesTest {
             .masses(List.of(PointMass.of(metres(0.8 * LENGTH), kilograms(mass))))
             .root(
                 Root.Turning.of(
-                    newtonMetresPerRadian(
-                        root * MODULUS * Rigs.roundSecondMoment(base) / LENGTH)));
-    ArrangementResult full =
-        Rigs.result(stem, Rigs.through(hardware, stations(count)), weight);
+                    newtonMetresPerRadian(root * MODULUS * Rigs.roundSecondMoment(base) / LENGTH)));
+    ArrangementResult full = Rigs.result(stem, Rigs.through(hardware, stations(count)), weight);
     assertThat(full).isInstanceOf(LostStability.class);
     LostStability lost = (LostStability) full;
     assertThat(lost.ownWeightFactor()).isEqualTo(1);
@@ -141,8 +141,7 @@ class StabilityPropertiesTest {
         DoubleStream.of(0.01, 0.5, 1, 1.5, 2)
             .map(
                 n ->
-                    Rigs.sound(stem, Rigs.ideal(stations(count)), weight(n, base))
-                        .stiffnessRatio())
+                    Rigs.sound(stem, Rigs.ideal(stations(count)), weight(n, base)).stiffnessRatio())
             .toArray();
     assertThat(ratios[0]).isBetween(0.98, 1.0);
     for (int i = 1; i < ratios.length; i++) {

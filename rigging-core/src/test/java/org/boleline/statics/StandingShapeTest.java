@@ -43,8 +43,7 @@ class StandingShapeTest {
         .isLessThanOrEqualTo(allowed * Plain.size(moved));
     double[] moment = wanted.stems().get(0).base().moment().in(Kind.MOMENT);
     assertThat(
-            Plain.size(
-                Plain.minus(found.stems().get(0).base().moment().in(Kind.MOMENT), moment)))
+            Plain.size(Plain.minus(found.stems().get(0).base().moment().in(Kind.MOMENT), moment)))
         .isLessThanOrEqualTo(allowed * Plain.size(moment));
     double load = Rigs.newtons(wanted.legs().get(0).tension());
     for (int j = 0; j < wanted.contacts().size(); j++) {

@@ -90,8 +90,7 @@ class StrengthReachTest {
   @Test
   void without_a_strength_there_is_nothing_to_reach() {
     Solution found =
-        Rigs.sound(
-            Rigs.straight(10, 0.5, 0, 0.3, 0.2, Rigs.wood(9e9, 900)), Rigs.ideal(10), 1000);
+        Rigs.sound(Rigs.straight(10, 0.5, 0, 0.3, 0.2, Rigs.wood(9e9, 900)), Rigs.ideal(10), 1000);
     assertThat(found.stems().get(0).strengthReach()).isEmpty();
   }
 

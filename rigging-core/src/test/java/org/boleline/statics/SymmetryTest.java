@@ -45,34 +45,26 @@ class SymmetryTest {
       Solution given, Solution changed, LeaningRig.Change change, double lengths, double forces) {
     StemResult a = given.stems().get(0);
     StemResult b = changed.stems().get(0);
-    assertMoved(
-        a.tipMovement().in(Kind.LENGTH), b.tipMovement().in(Kind.LENGTH), change, lengths);
-    assertMoved(
-        a.tipPosition().in(Kind.LENGTH), b.tipPosition().in(Kind.LENGTH), change, lengths);
-    assertMoved(
-        a.base().force().in(Kind.FORCE), b.base().force().in(Kind.FORCE), change, forces);
+    assertMoved(a.tipMovement().in(Kind.LENGTH), b.tipMovement().in(Kind.LENGTH), change, lengths);
+    assertMoved(a.tipPosition().in(Kind.LENGTH), b.tipPosition().in(Kind.LENGTH), change, lengths);
+    assertMoved(a.base().force().in(Kind.FORCE), b.base().force().in(Kind.FORCE), change, forces);
     double[] moment = a.base().moment().in(Kind.MOMENT);
     // A moment is an axial vector: a mirror turns it round.
     double sign = change.mirrored() ? -1 : 1;
     assertMoved(
-        Plain.times(sign, moment),
-        b.base().moment().in(Kind.MOMENT),
-        change,
-        forces * lengths);
+        Plain.times(sign, moment), b.base().moment().in(Kind.MOMENT), change, forces * lengths);
     double stress = forces / lengths / lengths;
     assertClose(Rigs.stress(a.bendingStress()) * stress, Rigs.stress(b.bendingStress()));
     assertClose(Rigs.stress(a.compressionStress()) * stress, Rigs.stress(b.compressionStress()));
     assertThat(changed.stiffnessRatio())
         .isCloseTo(given.stiffnessRatio(), within(Tolerances.LEAST_EIGENVALUE));
-    assertClose(
-        forces * Rigs.newtons(given.tailTension()), Rigs.newtons(changed.tailTension()));
+    assertClose(forces * Rigs.newtons(given.tailTension()), Rigs.newtons(changed.tailTension()));
     for (int j = 0; j < given.contacts().size(); j++) {
       ContactResult c = given.contacts().get(j);
       ContactResult d = changed.contacts().get(j);
       assertThat(d.bears()).isEqualTo(c.bears());
       assertMoved(c.force().in(Kind.FORCE), d.force().in(Kind.FORCE), change, forces);
-      assertMoved(
-          c.position().in(Kind.LENGTH), d.position().in(Kind.LENGTH), change, lengths);
+      assertMoved(c.position().in(Kind.LENGTH), d.position().in(Kind.LENGTH), change, lengths);
       assertThat(Si.value(d.turn().angle(), Kind.ANGLE, "turn"))
           .isCloseTo(
               Si.value(c.turn().angle(), Kind.ANGLE, "turn"), within(Tolerances.SAME_SOLUTION));
@@ -133,7 +125,9 @@ class SymmetryTest {
         c * c * c);
   }
 
-  /** Lengths x c and the load x c^2 with the same E and no own weight: same shape, same stresses. */
+  /**
+   * Lengths x c and the load x c^2 with the same E and no own weight: same shape, same stresses.
+   */
   @Property(tries = 30)
   void a_larger_weightless_rig_bends_alike(
       @ForAll LeaningRig rig,

@@ -160,9 +160,7 @@ class UnitSystemsTest {
                     .motion(Motion.LOWERING)
                     .contacts(List.of(first, second))
                     .tail(
-                        Tail.Point.of(
-                            Vector.of(
-                                in.feetOf(-2), in.feetOf(side), in.inchesOf(-4.5))))
+                        Tail.Point.of(Vector.of(in.feetOf(-2), in.feetOf(side), in.inchesOf(-4.5))))
                     .build()))
         .build();
   }
@@ -181,9 +179,7 @@ class UnitSystemsTest {
     assertThat(Plain.size(Plain.minus(Rigs.tipMovement(us), moved)))
         .isLessThanOrEqualTo(Tolerances.SAME_SOLUTION * Plain.size(moved));
     double[] moment = si.stems().get(0).base().moment().in(Kind.MOMENT);
-    assertThat(
-            Plain.size(
-                Plain.minus(us.stems().get(0).base().moment().in(Kind.MOMENT), moment)))
+    assertThat(Plain.size(Plain.minus(us.stems().get(0).base().moment().in(Kind.MOMENT), moment)))
         .isLessThanOrEqualTo(Tolerances.SAME_SOLUTION * Plain.size(moment));
     assertThat(us.tailTension().to(Units.POUND_FORCE).getValue().doubleValue() * POUND)
         .isCloseTo(

@@ -35,13 +35,14 @@ public final class RigSolver {
   private static final double LITTLE_TURN = 0.35;
   private static final double STEP_TURN = 0.2;
   private static final int MESHES = 14;
+  private static final int MOST_UNKNOWNS = 4000;
+  private static final int MOST_STEPS = 600;
 
   private final Rig rig;
   private final RigState state;
   private final RigState rest;
   private final Krylov krylov;
   private final double[] step;
-  private final double[] saved;
   private double stiffness = 1;
   private double lostAt = Double.NaN;
   private boolean lostToOwnWeight;
@@ -59,12 +60,15 @@ public final class RigSolver {
     Mesh mesh = Mesh.of(spec);
     RigSolver solver = new RigSolver(mesh.rig());
     solver.solve();
+    boolean halved = false;
     for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
       double limit = solver.ending == Ending.TOO_COARSE ? 0.2 * Mesh.FINE : solver.limit();
-      mesh =
-          Mesh.roughness(solver.state.rods()) > limit
-              ? mesh.finer(solver.state.rods(), limit)
-              : mesh.halved();
+      boolean rough = Mesh.roughness(solver.state.rods()) > limit;
+      if (solver.rig.unknowns() > MOST_UNKNOWNS || (!rough && halved)) {
+        break;
+      }
+      halved |= !rough;
+      mesh = rough ? mesh.finer(solver.state.rods(), limit) : mesh.halved();
       solver = new RigSolver(mesh.rig());
       solver.solve();
     }
@@ -100,7 +104,6 @@ public final class RigSolver {
     int n = rig.unknowns();
     krylov = new Krylov(n);
     step = new double[n];
-    saved = new double[n];
   }
 
   /** The state found. */
@@ -229,13 +232,42 @@ public final class RigSolver {
    * @return how it ended; the stability of a state reached at once is not tested
    */
   public Ending reach(double factor) {
-    System.arraycopy(state.y, 0, saved, 0, saved.length);
-    state.loadFactor = factor;
-    if (newton(12) && state.greatestTurnFrom(rest) < LITTLE_TURN) {
+    if (step(factor)) {
       return Ending.STABLE;
     }
-    System.arraycopy(saved, 0, state.y, 0, saved.length);
     return follow(factor);
+  }
+
+  /**
+   * Goes from the present state to another share of the full load, if a small step leads there.
+   *
+   * @param factor share of the full load, above zero
+   * @return false if not; the present state is kept then
+   */
+  public boolean step(double factor) {
+    double before = state.loadFactor;
+    RigState last = new RigState(rig);
+    System.arraycopy(state.y, 0, last.y, 0, last.y.length);
+    for (int i = 0; i < last.rods.length; i++) {
+      copyShape(i, last);
+    }
+    RopePath.Start rope = rig.path().start();
+    state.loadFactor = factor;
+    if (newton(12)) {
+      if (state.greatestTurnFrom(rest) < LITTLE_TURN) {
+        return true;
+      }
+      if (state.greatestTurnFrom(last) < STEP_TURN
+          && krylov.leastEigenvalue(state, ACCURACY) > 0
+          && Mesh.roughness(state.rods()) < 5 * Mesh.FINE) {
+        return true;
+      }
+    }
+    System.arraycopy(last.y, 0, state.y, 0, last.y.length);
+    state.loadFactor = before;
+    rig.path().startFrom(rope);
+    state.evaluate();
+    return false;
   }
 
   /** Whether the present state has ample stiffness, so that nothing was lost on the way to it. */
@@ -274,8 +306,8 @@ public final class RigSolver {
     double least = 1e-10 * target;
     int steps = 0;
     while (at < target) {
-      if (++steps > 2000) {
-        reason = "more than 2000 steps along the loading path";
+      if (++steps > MOST_STEPS) {
+        reason = "more than " + MOST_STEPS + " steps along the loading path";
         return Ending.NOT_SOLVED;
       }
       double next = Math.min(target, at + increment);
@@ -322,7 +354,7 @@ public final class RigSolver {
       set(weight, at);
       rig.path().startFrom(rope);
       state.evaluate();
-      if (together >= 0 && increment < 1e-5 * target) {
+      if (together >= 0 && increment < (at == 0 ? 1e-3 : 1e-5) * target) {
         return Ending.TOGETHER;
       }
       if (increment < least) {

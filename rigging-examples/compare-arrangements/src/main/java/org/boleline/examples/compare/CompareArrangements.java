@@ -1,7 +1,81 @@
 package org.boleline.examples.compare;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Objects;
+import org.boleline.explain.PlanRefusedException;
+import org.boleline.explain.Refusal;
+import org.boleline.json.PlanReader;
+import org.boleline.json.ResultWriter;
+import org.boleline.plan.Plan;
+import org.boleline.statics.Outcome;
+import org.boleline.statics.StaticResult;
+import org.boleline.statics.Statics;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
 /** Solves a rigging plan and prints its arrangements side by side. */
+@Command(
+    name = "compare-arrangements",
+    sortOptions = false,
+    mixinStandardHelpOptions = true,
+    versionProvider = CompareArrangements.Version.class,
+    description = {
+      "Solves a rigging plan and prints its arrangements side by side: tensions, forces on each"
+          + " point, movement, base moment, stress, and what changes from one to the next.",
+      ""
+    },
+    footer = {
+      "",
+      "Exit status: 0 solved; 1 the plan cannot be read, or the answer not be written; 2 the plan or"
+          + " the command line is refused, with the reasons on standard error; 3 an arrangement is"
+          + " unstable or could not be solved.",
+      "",
+      "The numbers do not say whether work may be done: local codes, the makers' instructions and"
+          + " the competent person on site do."
+    })
 public final class CompareArrangements {
+  static final int SOLVED = 0;
+  static final int FAILED = 1;
+  static final int REFUSED = 2;
+  static final int NOT_ALL_STABLE = 3;
+
+  private static final String STANDARD_INPUT = "-";
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "PLAN",
+      description =
+          "A plan file (rigging-plan/1), or - for standard input. Left out: the built-in"
+              + " demonstration, an invented hornbeam over a glasshouse.")
+  private @Nullable String file;
+
+  @Option(
+      names = "--units",
+      paramLabel = "si|us",
+      defaultValue = "si",
+      converter = Units.class,
+      description = "Units of the table: si (default) or us.")
+  private UnitSystem units = UnitSystem.SI;
+
+  @Option(
+      names = "--json",
+      description = "Print the result as JSON (rigging-result/1, SI units, UTF-8) instead.")
+  private boolean json;
 
   private CompareArrangements() {}
 
@@ -11,6 +85,115 @@ public final class CompareArrangements {
    * @param args the command line
    */
   public static void main(String[] args) {
-    System.out.println("usage: compare-arrangements [plan.json] [--json] [--units si|us]");
+    Charset charset = charset();
+    PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, charset);
+    PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, charset);
+    System.exit(run(args, System.in, out, err, charset));
+  }
+
+  /** What standard output is written in. */
+  private static Charset charset() {
+    for (String name : new String[] {"stdout.encoding", "sun.stdout.encoding", "native.encoding"}) {
+      String charset = System.getProperty(name);
+      if (charset != null && Charset.isSupported(charset)) {
+        return Charset.forName(charset);
+      }
+    }
+    return Charset.defaultCharset();
+  }
+
+  /** Runs the program on given streams and returns its exit status. */
+  static int run(String[] args, InputStream in, PrintStream out, PrintStream err, Charset charset) {
+    CompareArrangements program = new CompareArrangements();
+    CommandLine line = new CommandLine(program);
+    line.setUsageHelpWidth(Page.WIDTH);
+    line.setExpandAtFiles(false);
+    try {
+      line.parseArgs(args);
+    } catch (CommandLine.ParameterException e) {
+      err.println("compare-arrangements: " + Page.clean(String.valueOf(e.getMessage())));
+      err.println("Try --help.");
+      return REFUSED;
+    }
+    if (line.isUsageHelpRequested()) {
+      out.print(line.getUsageMessage(CommandLine.Help.Ansi.OFF));
+      return SOLVED;
+    }
+    if (line.isVersionHelpRequested()) {
+      out.println("compare-arrangements " + ResultWriter.libraryVersion());
+      return SOLVED;
+    }
+    return program.answer(in, out, err, charset);
+  }
+
+  private int answer(InputStream in, PrintStream out, PrintStream err, Charset charset) {
+    try {
+      StaticResult result = Statics.analyse(plan(in));
+      if (json) {
+        out.writeBytes(ResultWriter.write(result).getBytes(StandardCharsets.UTF_8));
+      } else {
+        out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
+      }
+      out.flush();
+      if (out.checkError()) {
+        err.println("compare-arrangements: the answer could not be written");
+        return FAILED;
+      }
+      boolean stable = result.arrangements().stream().allMatch(a -> a.outcome() == Outcome.STABLE);
+      return stable ? SOLVED : NOT_ALL_STABLE;
+    } catch (PlanRefusedException e) {
+      for (Refusal refusal : e.refusals()) {
+        err.println(Page.clean(refusal.sentence()));
+      }
+      return REFUSED;
+    } catch (IOException | InvalidPathException e) {
+      err.println("compare-arrangements: cannot read " + Page.clean(String.valueOf(file)) + why(e));
+      return FAILED;
+    } catch (RuntimeException | AssertionError | StackOverflowError | OutOfMemoryError e) {
+      err.println(
+          "compare-arrangements: this is a fault of the program, not of the plan; please report it"
+              + " with the plan: "
+              + Page.clean(e.toString()));
+      return FAILED;
+    }
+  }
+
+  private Plan plan(InputStream in) throws IOException {
+    if (file == null) {
+      try (InputStream demo = CompareArrangements.class.getResourceAsStream("hornbeam.json")) {
+        return PlanReader.read(Objects.requireNonNull(demo, "hornbeam.json"));
+      }
+    }
+    return file.equals(STANDARD_INPUT) ? PlanReader.read(in) : PlanReader.read(Path.of(file));
+  }
+
+  private static String why(Exception e) {
+    if (e instanceof NoSuchFileException) {
+      return ": there is no such file";
+    }
+    if (e instanceof AccessDeniedException) {
+      return ": access is denied";
+    }
+    return e.getMessage() == null ? "" : ": " + Page.clean(e.getMessage());
+  }
+
+  /** Reads the choice of units. */
+  static final class Units implements CommandLine.ITypeConverter<UnitSystem> {
+    @Override
+    public UnitSystem convert(String value) {
+      return switch (value.toLowerCase(Locale.ROOT)) {
+        case "si" -> UnitSystem.SI;
+        case "us" -> UnitSystem.US;
+        default -> throw new CommandLine.TypeConversionException("wants si or us, got " + value);
+      };
+    }
+  }
+
+  /** Says the version. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      return new String[] {"compare-arrangements " + ResultWriter.libraryVersion()};
+    }
   }
 }

@@ -1,0 +1,52 @@
+package org.boleline.benchmarks;
+
+import java.util.concurrent.TimeUnit;
+import org.boleline.plan.Plan;
+import org.boleline.statics.StaticResult;
+import org.boleline.statics.Statics;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** One arrangement with six contacts on one stem, from plan to result: the median counts. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.SampleTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 5, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class SolveBenchmark {
+  /** Whether a strength is stated, so that the load that reaches it is searched for as well. */
+  @Param({"false", "true"})
+  public boolean strength;
+
+  /** Length of every sling, in metres. */
+  @Param({"0", "0.2"})
+  public double sling;
+
+  private Plan plan = Rigs.plan(1, 1, 0, false);
+
+  /** Makes the plan. */
+  @Setup
+  public void plan() {
+    plan = Rigs.plan(6, 1, sling, strength);
+  }
+
+  /**
+   * Solves.
+   *
+   * @return the result
+   */
+  @Benchmark
+  public StaticResult sixContacts() {
+    return Statics.analyse(plan);
+  }
+}

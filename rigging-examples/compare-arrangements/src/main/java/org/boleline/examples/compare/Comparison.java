@@ -1,0 +1,79 @@
+package org.boleline.examples.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
+import org.boleline.statics.StaticResult;
+import org.boleline.units.Kind;
+import org.boleline.units.Si;
+
+/**
+ * What the page says, before it is laid out.
+ *
+ * @param title title of the plan
+ * @param setting what hangs and on what
+ * @param arrangements what each arrangement is
+ * @param table the numbers side by side
+ * @param changes one sentence for each pair of neighbours
+ * @param cautions what is to be read with care
+ * @param taken what was used without being stated
+ * @param standing what holds always
+ */
+record Comparison(
+    String title,
+    String setting,
+    List<Entry> arrangements,
+    Table table,
+    List<Entry> changes,
+    List<Entry> cautions,
+    List<Entry> taken,
+    String standing) {
+  private static final String STANDING =
+      "These are numbers calculated from what the plan states. They do not say whether work may be"
+          + " done: local codes, the makers' instructions and the competent person on site do.";
+
+  static Comparison of(StaticResult result, UnitSystem units) {
+    Plan plan = result.plan();
+    return new Comparison(
+        plan.title().isBlank() ? "Rigging plan" : Page.clean(plan.title()),
+        setting(plan, units),
+        arrangements(plan, units),
+        Rows.table(result, units),
+        Changes.of(result, units),
+        Notes.cautions(result, units),
+        Notes.taken(result, units),
+        STANDING);
+  }
+
+  private static String setting(Plan plan, UnitSystem units) {
+    double mass = Si.value(plan.piece().mass(), Kind.MASS, "mass");
+    double weight = mass * Si.value(plan.gravity(), Kind.ACCELERATION, "gravity");
+    List<String> stems = plan.stems().stream().map(stem -> Page.clean(stem.id())).toList();
+    return "Piece of "
+        + units.oneMass(mass)
+        + ", weight "
+        + units.oneForce(weight)
+        + ", on "
+        + (stems.size() > 1 ? "stems " : "stem ")
+        + Wording.join(stems)
+        + ". Slow, steady motion.";
+  }
+
+  private static List<Entry> arrangements(Plan plan, UnitSystem units) {
+    Wording wording = new Wording(plan, units);
+    List<Entry> entries = new ArrayList<>();
+    for (Arrangement arrangement : plan.arrangements()) {
+      String held =
+          arrangement.motion() == Motion.HELD
+              ? " (two columns: about to run, and about to rise)"
+              : "";
+      entries.add(
+          new Entry(
+              Integer.toString(entries.size() + 1),
+              Page.clean(arrangement.id()) + ": " + wording.arrangement(arrangement) + held));
+    }
+    return entries;
+  }
+}
