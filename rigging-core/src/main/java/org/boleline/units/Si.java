@@ -31,7 +31,8 @@ public final class Si {
     Number number = quantity.getValue();
     @Nullable Factor factor = unit == si ? null : Factor.of(unit, si);
     double value;
-    if (factor != null && number instanceof Double) {
+    // The units library keeps 16.0 as the integer 16.
+    if (factor != null && (number instanceof Double || number instanceof Integer)) {
       value = factor.times(number.doubleValue());
     } else if (unit == si || unit.equals(si)) {
       value = number.doubleValue();
