@@ -152,6 +152,12 @@ public final class Tolerances {
   /** Where a smooth curve is greatest, absolute in m: flat there, so less sharp than its value. */
   public static final double PLACE_OF_A_FLAT_TOP = 1e-3;
 
+  /** A stem as two dozen stiff links, extrapolated: a stiffness ratio, absolute. */
+  public static final double CHAIN_OF_LINKS = 2e-3;
+
+  /** The same for stems bent into hooks, where a link spans much of a bend. */
+  public static final double FAR_BENT_CHAIN = 2e-2;
+
   private Tolerances() {}
 
   /**

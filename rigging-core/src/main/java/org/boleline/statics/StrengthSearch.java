@@ -8,6 +8,9 @@ import org.boleline.internal.coupled.RigSolver;
 final class StrengthSearch {
   private static final double ACCURACY = 1e-9;
 
+  /** Each way along the whole loading path costs as much as many solves; few are worth it. */
+  private static final int MOST_LONG_WAYS = 6;
+
   private final DoubleFunction<RigSolver> afresh;
   private final ToDoubleFunction<RigSolver> use;
   private final double resting;
@@ -19,6 +22,7 @@ final class StrengthSearch {
 
   private double lostAt = Double.POSITIVE_INFINITY;
   private boolean careful;
+  private int longWays;
 
   /**
    * Prepares a search.
@@ -52,6 +56,9 @@ final class StrengthSearch {
    * lost before.
    */
   double factor(double most) {
+    if (full - resting < 1e-9) {
+      return Double.NaN;
+    }
     double low = 0;
     double atLow = resting - 1;
     double high = 1;
@@ -100,9 +107,15 @@ final class StrengthSearch {
     return last > most ? Double.NaN : last;
   }
 
+  /** Use of strength less one at a share of the load; NaN where there is no state to be had. */
   private double at(double factor) {
-    RigSolver.Ending ending =
-        careful ? solver.follow(factor / scale) : solver.reach(factor / scale);
+    if (!careful && solver.step(factor / scale)) {
+      return use.applyAsDouble(solver) - 1;
+    }
+    if (++longWays > MOST_LONG_WAYS) {
+      return Double.NaN;
+    }
+    RigSolver.Ending ending = solver.follow(factor / scale);
     if (ending == RigSolver.Ending.TOO_COARSE || ending == RigSolver.Ending.NOT_SOLVED) {
       // The cells that do for the full load may be too coarse for more.
       solver = afresh.apply(factor);

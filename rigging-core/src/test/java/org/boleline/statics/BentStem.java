@@ -118,7 +118,7 @@ final class BentStem {
     return bent.loaded(pulls, gravity).answer(standing);
   }
 
-  private static double[][] hermite(
+  static double[][] hermite(
       double[] p0, double[] t0, double[] p1, double[] t1, double h, double x) {
     double[] place = new double[3];
     double[] slope = new double[3];

@@ -10,7 +10,9 @@ import static org.boleline.units.Amounts.radians;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
+import javax.measure.quantity.Length;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.geometry.Heading;
 import org.boleline.geometry.Vector;
@@ -35,6 +37,7 @@ import org.boleline.stem.Stem;
 import org.boleline.stem.StemShape;
 import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
+import org.boleline.units.Si;
 import org.boleline.wood.WoodProperties;
 
 /**
@@ -60,6 +63,36 @@ final class RandomPlans {
       } catch (PlanRefusedException e) {
         // Two points at one place: drawn again.
       }
+    }
+  }
+
+  /**
+   * The plan of a seed without friction, slings, kinks or roots that turn, if that leaves a plan:
+   * one with a potential.
+   */
+  static Optional<Plan> conservative(long seed) {
+    Plan plan = of(seed);
+    for (Stem stem : plan.stems()) {
+      if (stem.shape() instanceof StemShape.ByPoints || stem.root() instanceof Root.Turning) {
+        return Optional.empty();
+      }
+    }
+    List<Contact> contacts =
+        plan.arrangements().get(0).contacts().stream()
+            .map(c -> Contact.of(c.stem(), c.at(), Ideal.INSTANCE).withOffset(c.offset()))
+            .toList();
+    try {
+      return Optional.of(
+          plan.toBuilder()
+              .arrangements(
+                  List.of(
+                      plan.arrangements().get(0).toBuilder()
+                          .contacts(contacts)
+                          .motion(Motion.LOWERING)
+                          .build()))
+              .build());
+    } catch (PlanRefusedException e) {
+      return Optional.empty(); // two points at one place without their slings
     }
   }
 
@@ -150,7 +183,7 @@ final class RandomPlans {
       }
       return StemShape.ByStations.of(stations);
     }
-    List<Vector<javax.measure.quantity.Length>> points = new ArrayList<>();
+    List<Vector<Length>> points = new ArrayList<>();
     double[] p = base.clone();
     points.add(Vector.ofSi(Kind.LENGTH, p));
     for (int i = 1; i < at.length; i++) {
@@ -271,7 +304,7 @@ final class RandomPlans {
   }
 
   private static double station(Contact contact) {
-    return contact.at().to(org.boleline.units.Units.METRE).getValue().doubleValue();
+    return Si.value(contact.at(), Kind.LENGTH, "at");
   }
 
   private Hardware hardware() {

@@ -1,6 +1,7 @@
 package org.boleline.internal.coupled;
 
 import org.boleline.internal.path.RopePath;
+import org.boleline.internal.rod.Rod;
 
 /**
  * Finds the state that the loading leads to.
@@ -36,14 +37,14 @@ public final class RigSolver {
   private static final double STEP_TURN = 0.2;
   private static final int MESHES = 14;
   private static final int MOST_UNKNOWNS = 4000;
-  private static final int MOST_STEPS = 600;
+  private static final int MOST_STEPS = 1500;
 
   private final Rig rig;
   private final RigState state;
   private final RigState rest;
   private final Krylov krylov;
   private final double[] step;
-  private final double[] saved;
+  private final double reference;
   private double stiffness = 1;
   private double lostAt = Double.NaN;
   private boolean lostToOwnWeight;
@@ -105,7 +106,11 @@ public final class RigSolver {
     int n = rig.unknowns();
     krylov = new Krylov(n);
     step = new double[n];
-    saved = new double[n];
+    double most = 0;
+    for (Rod rod : rig.rods()) {
+      most = Math.max(most, rod.bendingUnder(rig.load()));
+    }
+    reference = most;
   }
 
   /** The state found. */
@@ -234,13 +239,42 @@ public final class RigSolver {
    * @return how it ended; the stability of a state reached at once is not tested
    */
   public Ending reach(double factor) {
-    System.arraycopy(state.y, 0, saved, 0, saved.length);
-    state.loadFactor = factor;
-    if (newton(12) && state.greatestTurnFrom(rest) < LITTLE_TURN) {
+    if (step(factor)) {
       return Ending.STABLE;
     }
-    System.arraycopy(saved, 0, state.y, 0, saved.length);
     return follow(factor);
+  }
+
+  /**
+   * Goes from the present state to another share of the full load, if a small step leads there.
+   *
+   * @param factor share of the full load, above zero
+   * @return false if not; the present state is kept then
+   */
+  public boolean step(double factor) {
+    double before = state.loadFactor;
+    RigState last = new RigState(rig);
+    System.arraycopy(state.y, 0, last.y, 0, last.y.length);
+    for (int i = 0; i < last.rods.length; i++) {
+      copyShape(i, last);
+    }
+    RopePath.Start rope = rig.path().start();
+    state.loadFactor = factor;
+    if (newton(12)) {
+      if (state.greatestTurnFrom(rest) < LITTLE_TURN) {
+        return true;
+      }
+      if (state.greatestTurnFrom(last) < STEP_TURN
+          && krylov.leastEigenvalue(state, ACCURACY) > 0
+          && Mesh.roughness(state.rods()) < 5 * Mesh.FINE) {
+        return true;
+      }
+    }
+    System.arraycopy(last.y, 0, state.y, 0, last.y.length);
+    state.loadFactor = before;
+    rig.path().startFrom(rope);
+    state.evaluate();
+    return false;
   }
 
   /** Whether the present state has ample stiffness, so that nothing was lost on the way to it. */
@@ -327,7 +361,7 @@ public final class RigSolver {
       set(weight, at);
       rig.path().startFrom(rope);
       state.evaluate();
-      if (together >= 0 && increment < 1e-5 * target) {
+      if (together >= 0 && increment < (at == 0 ? 1e-3 : 1e-5) * target) {
         return Ending.TOGETHER;
       }
       if (increment < least) {
@@ -408,7 +442,7 @@ public final class RigSolver {
     double stale = Double.POSITIVE_INFINITY;
     for (int i = 0; i < most; i++) {
       double scale = Math.max(Krylov.norm(state.y), size);
-      if (scale == 0 || size <= 1e-15 * scale) {
+      if (scale == 0 || size <= 1e-15 * Math.max(scale, reference)) {
         return true;
       }
       double relative = size / scale;

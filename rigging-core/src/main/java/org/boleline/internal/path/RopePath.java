@@ -486,8 +486,9 @@ public final class RopePath {
       }
       residual[o + 3] = sling[j] > 0 ? 0.5 * (square / sling[j] - sling[j]) : pull[j];
       residual[o + 4] = raising ? after - before * ratio[i] : after * ratio[i] - before;
+      double scale = Math.max(1, Math.max(before, after));
       for (int d = 0; d < BLOCK; d++) {
-        most = Math.max(most, Math.abs(residual[o + d]));
+        most = Math.max(most, Math.abs(residual[o + d]) / (d == 3 ? 1 : scale));
       }
     }
     return most;
@@ -555,7 +556,7 @@ public final class RopePath {
     boolean any = false;
     for (int i = 0; i < bearing; i++) {
       int j = chain[i];
-      if (sling[j] > 0 && pull[j] * sling[j] < -1e-13) {
+      if (sling[j] > 0 && pull[j] * sling[j] < -1e-13 * Math.max(1, tension[j])) {
         any = true;
         if (!oneAtATime) {
           bears[j] = false;
