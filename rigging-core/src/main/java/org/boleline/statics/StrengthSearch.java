@@ -11,6 +11,12 @@ final class StrengthSearch {
   /** Each way along the whole loading path costs as much as many solves; few are worth it. */
   private static final int MOST_LONG_WAYS = 6;
 
+  /** More small steps than this in a row, or smaller ones, cost as much as the whole path. */
+  private static final int MOST_STEPS = 30;
+
+  /** Of the way that is left. */
+  private static final double LEAST_PART = 0.01;
+
   private final DoubleFunction<RigSolver> afresh;
   private final ToDoubleFunction<RigSolver> use;
   private final double resting;
@@ -21,7 +27,6 @@ final class StrengthSearch {
   private double scale = 1;
 
   private double lostAt = Double.POSITIVE_INFINITY;
-  private boolean careful;
   private int longWays;
 
   /**
@@ -72,9 +77,9 @@ final class StrengthSearch {
         return Double.NaN;
       }
       atHigh = at(high);
-      if (atHigh >= 0 && !careful && !solver.isAmple()) {
-        careful = true;
-        atHigh = at(high);
+      if (atHigh >= 0 && !solver.isAmple()) {
+        // Make sure that this is where the loading leads to; from here on small steps do.
+        atHigh = along(high);
       }
       if (Double.isNaN(atHigh)) {
         return Double.NaN;
@@ -109,9 +114,11 @@ final class StrengthSearch {
 
   /** Use of strength less one at a share of the load; NaN where there is no state to be had. */
   private double at(double factor) {
-    if (!careful && solver.step(factor / scale)) {
-      return use.applyAsDouble(solver) - 1;
-    }
+    return walk(factor / scale) ? use.applyAsDouble(solver) - 1 : along(factor);
+  }
+
+  /** The same, along the whole loading path. */
+  private double along(double factor) {
     if (++longWays > MOST_LONG_WAYS) {
       return Double.NaN;
     }
@@ -126,5 +133,21 @@ final class StrengthSearch {
       lostAt = scale * solver.lostAt();
     }
     return ending == RigSolver.Ending.STABLE ? use.applyAsDouble(solver) - 1 : Double.NaN;
+  }
+
+  /** Goes to a share of the solver's load in small steps from where it stands. */
+  private boolean walk(double share) {
+    double part = 1;
+    for (int i = 0; i < MOST_STEPS && part > LEAST_PART; i++) {
+      double here = solver.state().loadFactor();
+      if (!solver.step(part == 1 ? share : here + part * (share - here))) {
+        part /= 2;
+      } else if (part == 1) {
+        return true;
+      } else {
+        part = Math.min(1, 2 * part);
+      }
+    }
+    return false;
   }
 }
