@@ -9,7 +9,7 @@ final class StrengthSearch {
   private static final double ACCURACY = 1e-9;
 
   /** Each way along the whole loading path costs as much as many solves; few are worth it. */
-  private static final int MOST_LONG_WAYS = 6;
+  private static final int MOST_LONG_WAYS = 10;
 
   /** More small steps than this in a row, or smaller ones, cost as much as the whole path. */
   private static final int MOST_STEPS = 30;
