@@ -42,6 +42,23 @@ final class Rigs {
   private Rigs() {}
 
   /**
+   * Makes a plan with the plainest stem: straight, leaning, clamped and without own weight.
+   *
+   * @param contacts number of rings
+   * @return the plan
+   */
+  static Plan straight(int contacts) {
+    Stem stem =
+        Stem.builder(id(0))
+            .shape(StemShape.Straight.of(Heading.of(degrees(25), degrees(0)), metres(LENGTH)))
+            .diameters(Diameters.tapering(metres(LENGTH), metres(0.36), metres(0.16)))
+            .wood(WoodProperties.of(gigapascals(9), kilogramsPerCubicMetre(1000)))
+            .ownWeight(false)
+            .build();
+    return plan(List.of(stem), contacts, 0);
+  }
+
+  /**
    * Makes a plan of one arrangement, lowering to a device at the base of the first stem.
    *
    * @param contacts number of rings, dealt out to the stems from the top down
@@ -55,17 +72,21 @@ final class Rigs {
     for (int i = 0; i < stems; i++) {
       standing.add(stem(i, hasStrength));
     }
+    return plan(standing, contacts, slingMetres);
+  }
+
+  private static Plan plan(List<Stem> stems, int contacts, double slingMetres) {
     Random random = new Random(SEED);
     List<Contact> points = new ArrayList<>();
     for (int j = 0; j < contacts; j++) {
       double spacing = (0.96 - 0.15) * LENGTH / contacts;
       double at = 0.96 * LENGTH - (j + 0.2 * random.nextDouble()) * spacing;
-      Contact point = Contact.of(id(j % stems), metres(at), new FrictionRing(0.2));
+      Contact point = Contact.of(id(j % stems.size()), metres(at), new FrictionRing(0.2));
       points.add(slingMetres > 0 ? point.withSling(metres(slingMetres)) : point);
     }
     return Plan.builder()
         .title("benchmark")
-        .stems(standing)
+        .stems(stems)
         .piece(Piece.of(kilograms(95)))
         .arrangements(
             List.of(

@@ -24,6 +24,13 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 @Fork(1)
 public class SolveBenchmark {
+  /**
+   * The stem: {@code straight}, clamped and without own weight, or {@code curved} like the demo's,
+   * with own weight and a root that turns. Strength and slings count for the curved one.
+   */
+  @Param({"straight", "curved"})
+  public String stem = "straight";
+
   /** Whether a strength is stated, so that the load that reaches it is searched for as well. */
   @Param({"false", "true"})
   public boolean strength;
@@ -32,12 +39,12 @@ public class SolveBenchmark {
   @Param({"0", "0.2"})
   public double sling;
 
-  private Plan plan = Rigs.plan(1, 1, 0, false);
+  private Plan plan = Rigs.straight(6);
 
   /** Makes the plan. */
   @Setup
   public void plan() {
-    plan = Rigs.plan(6, 1, sling, strength);
+    plan = stem.equals("straight") ? Rigs.straight(6) : Rigs.plan(6, 1, sling, strength);
   }
 
   /**
