@@ -12,9 +12,9 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
- * The least stiffness ratio of a frictionless rig by another road: every stem a chain of stiff links
- * with springs between, in the shape found; the second differences of the loads' potential against
- * the springs.
+ * The least stiffness ratio of a frictionless rig by another road: every stem a chain of stiff
+ * links with springs between, in the shape found; the second differences of the loads' potential
+ * against the springs.
  *
  * <p>Good to the square of a link's length. Wants stems without kinks and points without slings.
  */
@@ -32,10 +32,12 @@ final class StiffnessChain {
   private final double[] end;
 
   /** A link above its joint; the joint's springs, level ones only at a root. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Link(
       int below, double[] joint, double[] tangent, double bend, double twist, boolean root) {}
 
   /** A point that a link carries. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Held(int link, double[] place) {}
 
   private record Weight(Held held, double newtons) {}
@@ -108,8 +110,7 @@ final class StiffnessChain {
       double[][] at = place(profile, s);
       double rigidity = given.modulus * given.secondMoment(s, s);
       double torsion = given.shearModulus * 2 * given.secondMoment(s, s);
-      links.add(
-          new Link(from + c, at[0], Plain.unit(at[1]), rigidity / h, torsion / h, false));
+      links.add(new Link(from + c, at[0], Plain.unit(at[1]), rigidity / h, torsion / h, false));
       for (double x : new double[] {0.5 - Math.sqrt(1.0 / 12), 0.5 + Math.sqrt(1.0 / 12)}) {
         double u = (c + x) * h;
         double[] centre = place(profile, u)[0];
@@ -200,15 +201,7 @@ final class StiffnessChain {
           double against = potential(basis);
           basis[a] = 0;
           basis[b] = 0;
-          second =
-              0.5
-                  * (both
-                      + against
-                      - plus[a]
-                      - minus[a]
-                      - plus[b]
-                      - minus[b]
-                      + 2 * middle);
+          second = 0.5 * (both + against - plus[a] - minus[a] - plus[b] - minus[b] + 2 * middle);
         }
         double value = second / step[a] / step[b];
         matrix.set(a, b, value + (a == b ? 1 : 0));
@@ -252,8 +245,7 @@ final class StiffnessChain {
               ? link.joint
               : Plain.plus(
                   joint[link.below],
-                  Plain.outOf(
-                      below, Plain.minus(link.joint, links.get(link.below).joint)));
+                  Plain.outOf(below, Plain.minus(link.joint, links.get(link.below).joint)));
       double[][] own = Plain.turned(turn, unit);
       frame[l] =
           new double[][] {
@@ -284,7 +276,6 @@ final class StiffnessChain {
   private double[] place(Held held, double[][] joint, double[][][] frame) {
     return Plain.plus(
         joint[held.link],
-        Plain.outOf(
-            frame[held.link], Plain.minus(held.place, links.get(held.link).joint)));
+        Plain.outOf(frame[held.link], Plain.minus(held.place, links.get(held.link).joint)));
   }
 }

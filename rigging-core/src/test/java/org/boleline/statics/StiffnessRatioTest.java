@@ -26,8 +26,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @Domain(DomainContext.Global.class)
 class StiffnessRatioTest {
   private static void assertSameRatio(Solution found, double allowed) {
-    assertThat(found.stiffnessRatio())
-        .isCloseTo(StiffnessChain.ratio(found, 12), within(allowed));
+    assertThat(found.stiffnessRatio()).isCloseTo(StiffnessChain.ratio(found, 12), within(allowed));
   }
 
   /** Greenhill's column, half way to its critical weight, and near it. */
@@ -53,7 +52,8 @@ class StiffnessRatioTest {
   void of_a_leaning_rig_is_that_of_a_chain(
       @ForAll LeaningRig rig, @ForAll @DoubleRange(min = 1, max = 4) double more) {
     Plan plan =
-        rig.changed(new LeaningRig.Change(1, more, 1, 1, 0, false), Ideal.INSTANCE, Motion.LOWERING);
+        rig.changed(
+            new LeaningRig.Change(1, more, 1, 1, 0, false), Ideal.INSTANCE, Motion.LOWERING);
     Plan unslung =
         plan.toBuilder()
             .arrangements(
