@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.jspecify.annotations.Nullable;
 import tech.units.indriya.quantity.Quantities;
 
 /** The gateway: the only place where a quantity becomes a double, or a double a quantity. */
@@ -27,11 +28,16 @@ public final class Si {
     requireNonNull(quantity, name);
     Unit<Q> unit = quantity.getUnit();
     Unit<Q> si = kind.siUnit();
+    Number number = quantity.getValue();
+    @Nullable Factor factor = unit == si ? null : Factor.of(unit, si);
     double value;
-    if (unit == si || unit.equals(si)) {
-      value = quantity.getValue().doubleValue();
+    // The units library keeps 16.0 as the integer 16.
+    if (factor != null && (number instanceof Double || number instanceof Integer)) {
+      value = factor.times(number.doubleValue());
+    } else if (unit == si || unit.equals(si)) {
+      value = number.doubleValue();
     } else if (unit.isCompatible(si)) {
-      value = unit.getConverterTo(si).convert(quantity.getValue()).doubleValue();
+      value = unit.getConverterTo(si).convert(number).doubleValue();
     } else {
       throw new IllegalArgumentException(
           name + ": wants a quantity of " + kind + ", got one in " + unit);

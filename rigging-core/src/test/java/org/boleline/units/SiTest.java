@@ -7,7 +7,9 @@ import static org.boleline.Tolerances.ROUNDING;
 import static org.boleline.Tolerances.relative;
 
 import java.lang.reflect.Proxy;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Random;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Energy;
@@ -16,6 +18,7 @@ import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tech.units.indriya.quantity.Quantities;
 
 class SiTest {
   @Test
@@ -27,6 +30,54 @@ class SiTest {
         .isCloseTo(8.896443230521, relative(ROUNDING));
     assertThat(Si.value(Amounts.degrees(180), Kind.ANGLE, "angle"))
         .isCloseTo(Math.PI, relative(ROUNDING));
+  }
+
+  /** Exact decimal arithmetic, rounded to a double once. */
+  @Test
+  void units_of_this_package_are_converted_with_one_rounding() {
+    Random random = new Random(1959);
+    for (int i = 0; i < 2000; i++) {
+      double wide = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(20) - 10);
+      double value = i % 4 == 0 ? random.nextInt(2000) - 1000 : wide;
+      assertExact(value, Units.CENTIMETRE, Kind.LENGTH);
+      assertExact(value, Units.MILLIMETRE, Kind.LENGTH);
+      assertExact(value, Units.FOOT, Kind.LENGTH);
+      assertExact(value, Units.INCH, Kind.LENGTH);
+      assertExact(value, Units.DEGREE, Kind.ANGLE);
+      assertExact(value, Units.TONNE, Kind.MASS);
+      assertExact(value, Units.POUND, Kind.MASS);
+      assertExact(value, Units.KILONEWTON, Kind.FORCE);
+      assertExact(value, Units.POUND_FORCE, Kind.FORCE);
+      assertExact(value, Units.KILOGRAM_FORCE, Kind.FORCE);
+      assertExact(value, Units.MEGAPASCAL, Kind.PRESSURE);
+      assertExact(value, Units.GIGAPASCAL, Kind.PRESSURE);
+      assertExact(value, Units.PSI, Kind.PRESSURE);
+      assertExact(value, Units.KILONEWTON_METRE, Kind.MOMENT);
+      assertExact(value, Units.POUND_FORCE_FOOT, Kind.MOMENT);
+      assertExact(value, Units.POUND_PER_CUBIC_FOOT, Kind.DENSITY);
+      assertExact(value, Units.POUND_PER_FOOT, Kind.LINEAR_DENSITY);
+    }
+  }
+
+  private static <Q extends Quantity<Q>> void assertExact(
+      double value, Unit<Q> unit, Kind<Q> kind) {
+    BigDecimal exact = new BigDecimal(value).multiply(QuantityText.factor(unit.getSymbol()));
+    assertThat(Si.value(Quantities.getQuantity(value, unit), kind, unit.getSymbol()))
+        .as(value + " " + unit.getSymbol())
+        .isEqualTo(exact.doubleValue());
+    assertThat(Si.value(Quantities.getQuantity(value, unit), kind, unit.getSymbol()))
+        .as("the converter of the units library for " + value + " " + unit.getSymbol())
+        .isCloseTo(
+            unit.getConverterTo(kind.siUnit()).convert((Number) value).doubleValue(),
+            relative(ROUNDING));
+  }
+
+  @Test
+  void a_unit_of_another_kind_slipped_in_through_raw_types_is_refused_as_well() {
+    Quantity<Length> wrong = slippedIn(Amounts.degrees(1));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Si.value(wrong, Kind.LENGTH, "reach"))
+        .withMessageContaining("reach");
   }
 
   @Test

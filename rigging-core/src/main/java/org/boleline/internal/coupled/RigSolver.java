@@ -1,6 +1,7 @@
 package org.boleline.internal.coupled;
 
 import org.boleline.internal.path.RopePath;
+import org.boleline.internal.rod.Rod;
 
 /**
  * Finds the state that the loading leads to.
@@ -36,13 +37,14 @@ public final class RigSolver {
   private static final double STEP_TURN = 0.2;
   private static final int MESHES = 14;
   private static final int MOST_UNKNOWNS = 4000;
-  private static final int MOST_STEPS = 600;
+  private static final int MOST_STEPS = 1500;
 
   private final Rig rig;
   private final RigState state;
   private final RigState rest;
   private final Krylov krylov;
   private final double[] step;
+  private final double reference;
   private double stiffness = 1;
   private double lostAt = Double.NaN;
   private boolean lostToOwnWeight;
@@ -104,6 +106,11 @@ public final class RigSolver {
     int n = rig.unknowns();
     krylov = new Krylov(n);
     step = new double[n];
+    double most = 0;
+    for (Rod rod : rig.rods()) {
+      most = Math.max(most, rod.bendingUnder(rig.load()));
+    }
+    reference = most;
   }
 
   /** The state found. */
@@ -435,7 +442,7 @@ public final class RigSolver {
     double stale = Double.POSITIVE_INFINITY;
     for (int i = 0; i < most; i++) {
       double scale = Math.max(Krylov.norm(state.y), size);
-      if (scale == 0 || size <= 1e-15 * scale) {
+      if (scale == 0 || size <= 1e-15 * Math.max(scale, reference)) {
         return true;
       }
       double relative = size / scale;

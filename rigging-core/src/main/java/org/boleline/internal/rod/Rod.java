@@ -131,6 +131,16 @@ public final class Rod {
     return 3 * points + 2;
   }
 
+  /** Size of the solver's vector if a force bent the rod with its whole length as the arm. */
+  public double bendingUnder(double force) {
+    double sum = 0;
+    for (int p = 0; p < points; p++) {
+      double part = share[p] * bend[p] * force * length();
+      sum += part * part;
+    }
+    return Math.sqrt(sum);
+  }
+
   /** Whether own weight or a hung mass pulls on the rod. */
   public boolean hasWeight() {
     for (double w : weight) {

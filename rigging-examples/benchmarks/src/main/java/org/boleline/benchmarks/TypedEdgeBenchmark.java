@@ -5,6 +5,9 @@ import org.boleline.plan.Plan;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
+import org.boleline.units.Amounts;
+import org.boleline.units.Kind;
+import org.boleline.units.Si;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -58,6 +61,34 @@ public class TypedEdgeBenchmark {
   @Benchmark
   public Plan makePlan() {
     return Rigs.plan(6, 1, 0, false);
+  }
+
+  /**
+   * Makes the quantities that the plan states and converts each: the typed edge without the plan.
+   *
+   * @param reader takes them
+   */
+  @Benchmark
+  public void quantitiesIn(Blackhole reader) {
+    for (int i = 0; i < 5; i++) {
+      reader.consume(Si.value(Amounts.metres(3.0 * i), Kind.LENGTH, "at"));
+      reader.consume(Si.value(Amounts.degrees(16.0 + i), Kind.ANGLE, "lean"));
+      reader.consume(Si.value(Amounts.degrees(i), Kind.ANGLE, "azimuth"));
+      reader.consume(Si.value(Amounts.metres(3.0 * i), Kind.LENGTH, "at"));
+      reader.consume(Si.value(Amounts.metres(0.36 - 0.03 * i), Kind.LENGTH, "outer"));
+    }
+    for (int i = 0; i < 6; i++) {
+      reader.consume(Si.value(Amounts.metres(11.5 - i), Kind.LENGTH, "at"));
+    }
+    reader.consume(Si.value(Amounts.metres(0.8), Kind.LENGTH, "at"));
+    reader.consume(Si.value(Amounts.kilograms(95), Kind.MASS, "mass"));
+    reader.consume(Si.value(Amounts.gigapascals(8), Kind.PRESSURE, "modulusOfElasticity"));
+    reader.consume(Si.value(Amounts.kilogramsPerCubicMetre(990), Kind.DENSITY, "density"));
+    reader.consume(
+        Si.value(
+            Amounts.newtonMetresPerRadian(0.8e6),
+            Kind.ROTATIONAL_STIFFNESS,
+            "rotationalStiffness"));
   }
 
   /**
