@@ -58,11 +58,13 @@ class StrengthReachTest {
     double compressed = Rigs.stress(there.compressionStress()) / (1e6 * compression);
     double stretched = Rigs.stress(there.tensionStress()) / (1e6 * bending);
     assertThat(Math.max(compressed, stretched)).isCloseTo(1, within(Tolerances.SOLVED_CASE));
-    assertThat(reach.governing())
-        .isEqualTo(
-            compressed > stretched
-                ? StrengthReach.Governing.COMPRESSION
-                : StrengthReach.Governing.BENDING);
+    if (Math.abs(compressed - stretched) > Tolerances.SOLVED_CASE) {
+      assertThat(reach.governing())
+          .isEqualTo(
+              compressed > stretched
+                  ? StrengthReach.Governing.COMPRESSION
+                  : StrengthReach.Governing.BENDING);
+    }
     assertThat(there.strengthReach().orElseThrow().loadFactor())
         .isCloseTo(1, within(Tolerances.SOLVED_CASE));
   }
