@@ -23,6 +23,9 @@ import org.boleline.rope.Motion;
  * <p>Thread-safe; keeps no state.
  */
 public final class Statics {
+  /** Largest unbalanced moment of a solution, over load times length. */
+  private static final double BALANCED = 1e-9;
+
   private Statics() {}
 
   /**
@@ -98,7 +101,12 @@ public final class Statics {
     RigSolver solver = RigSolver.solved(resolved.spec(arrangement, motion));
     String id = arrangement.id();
     return switch (solver.ending()) {
-      case STABLE -> new Extraction(resolved, index, motion, solver).solution();
+      case STABLE -> {
+        double unbalanced = residual(resolved, arrangement, solver);
+        yield unbalanced <= BALANCED
+            ? new Extraction(resolved, index, motion, solver).solution()
+            : new NotSolved(id, "balance was not met closely enough", unbalanced, List.of());
+      }
       case UNSTABLE ->
           new LostStability(
               id,

@@ -9,7 +9,7 @@ final class StrengthSearch {
   private static final double ACCURACY = 1e-9;
 
   /** Each way along the whole loading path costs as much as many solves; few are worth it. */
-  private static final int MOST_LONG_WAYS = 6;
+  private static final int MOST_LONG_WAYS = 10;
 
   private final DoubleFunction<RigSolver> afresh;
   private final ToDoubleFunction<RigSolver> use;

@@ -13,6 +13,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.OptionalInt;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.json.PlanReader;
@@ -105,7 +106,14 @@ public final class CompareArrangements {
   /** Runs the program on given streams and returns its exit status. */
   static int run(String[] args, InputStream in, PrintStream out, PrintStream err, Charset charset) {
     CompareArrangements program = new CompareArrangements();
-    CommandLine line = new CommandLine(program);
+    // The parser takes as long to start as the six arrangements to solve: not for nothing.
+    OptionalInt ending = args.length == 0 ? OptionalInt.empty() : program.parse(args, out, err);
+    return ending.orElseGet(() -> program.answer(in, out, err, charset));
+  }
+
+  /** Reads the command line; the exit status, if that is all there was to do. */
+  private OptionalInt parse(String[] args, PrintStream out, PrintStream err) {
+    CommandLine line = new CommandLine(this);
     line.setUsageHelpWidth(Page.WIDTH);
     line.setExpandAtFiles(false);
     try {
@@ -113,17 +121,17 @@ public final class CompareArrangements {
     } catch (CommandLine.ParameterException e) {
       err.println("compare-arrangements: " + Page.clean(String.valueOf(e.getMessage())));
       err.println("Try --help.");
-      return REFUSED;
+      return OptionalInt.of(REFUSED);
     }
     if (line.isUsageHelpRequested()) {
       out.print(line.getUsageMessage(CommandLine.Help.Ansi.OFF));
-      return SOLVED;
+      return OptionalInt.of(SOLVED);
     }
     if (line.isVersionHelpRequested()) {
       out.println("compare-arrangements " + ResultWriter.libraryVersion());
-      return SOLVED;
+      return OptionalInt.of(SOLVED);
     }
-    return program.answer(in, out, err, charset);
+    return OptionalInt.empty();
   }
 
   private int answer(InputStream in, PrintStream out, PrintStream err, Charset charset) {
