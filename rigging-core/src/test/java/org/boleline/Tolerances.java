@@ -121,10 +121,10 @@ public final class Tolerances {
   public static final double IN_PROPORTION = 1e-3;
 
   /**
-   * The least stiffness ratio, absolute: the solver stops its search at 1e-7 by an estimate that is
-   * a few times too good where friction makes the tangent unsymmetric.
+   * The least stiffness ratio, absolute: the solver stops its search by an estimate of 1e-7, which
+   * is some ten times too good where friction makes the tangent unsymmetric.
    */
-  public static final double LEAST_EIGENVALUE = 2e-6;
+  public static final double LEAST_EIGENVALUE = 1e-5;
 
   /** A bent stem stated by its leans at some thirty stations: second order in their distance. */
   public static final double MEASURED_LEANS = 1e-4;

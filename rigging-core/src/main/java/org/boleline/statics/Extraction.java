@@ -514,17 +514,23 @@ final class Extraction {
     return use;
   }
 
+  /** Which of the two strengths is used more. */
+  private static StrengthReach.Governing governing(
+      RodState rod, double compression, double bending) {
+    StressScan scan = new StressScan(rod);
+    return scan.compression().value() / compression >= scan.tension().value() / bending
+        ? StrengthReach.Governing.COMPRESSION
+        : StrengthReach.Governing.BENDING;
+  }
+
   private Optional<StrengthReach> reach(
       int stem, StemParts parts, double compression, double bending) {
     double full =
         Math.max(parts.compression.value() / compression, parts.tension.value() / bending);
-    StrengthReach.Governing governing =
-        parts.compression.value() / compression >= parts.tension.value() / bending
-            ? StrengthReach.Governing.COMPRESSION
-            : StrengthReach.Governing.BENDING;
-    double resting = use(solver.rest().rods()[stem], compression, bending);
+    RodState atRest = solver.rest().rods()[stem];
+    double resting = use(atRest, compression, bending);
     if (resting >= 1) {
-      return Optional.of(new StrengthReach(0, governing));
+      return Optional.of(new StrengthReach(0, governing(atRest, compression, bending)));
     }
     StrengthSearch search =
         new StrengthSearch(
@@ -542,6 +548,7 @@ final class Extraction {
     if (Double.isNaN(factor)) {
       return Optional.empty();
     }
-    return Optional.of(new StrengthReach(factor, governing));
+    RodState there = search.solver().state().rods()[stem];
+    return Optional.of(new StrengthReach(factor, governing(there, compression, bending)));
   }
 }

@@ -56,6 +56,11 @@ final class StrengthSearch {
     return lostAt;
   }
 
+  /** The solver, in the state tried last: that of the share, once it is found. */
+  RigSolver solver() {
+    return solver;
+  }
+
   /**
    * Returns the share, or NaN if none up to the given one reaches the strength, or stability is
    * lost before.

@@ -89,6 +89,7 @@ class TheoryPagesTest {
     "internal.coupled.RigSolver, STALLED, 2e-10, or to 2e-10 where",
     "internal.coupled.Mesh, FINE, 2e-4, by more than 2e-4 rad",
     "internal.coupled.Mesh, FINE_SHARE, 8e-3, 8e-3 of all that the stem turns",
+    "statics.Statics, BALANCED, 1e-9, above 1e-9 is not given as a solution",
     "statics.StemGeometry, ROUNDING, 1e-9, nearer than 1e-9 m are one",
     "internal.rod.Collocation, POINTS, 4, k at four Gauss points",
     "statics.Extraction, MOST_LOAD_FACTOR, 1000, none up to 1000 times the load",

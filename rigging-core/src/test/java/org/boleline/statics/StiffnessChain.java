@@ -32,10 +32,12 @@ final class StiffnessChain {
   private final double[] end;
 
   /** A link above its joint; the joint's springs, level ones only at a root. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Link(
       int below, double[] joint, double[] tangent, double bend, double twist, boolean root) {}
 
   /** A point that a link carries. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
   private record Held(int link, double[] place) {}
 
   private record Weight(Held held, double newtons) {}

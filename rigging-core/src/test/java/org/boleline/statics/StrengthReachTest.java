@@ -6,6 +6,7 @@ import static org.boleline.units.Amounts.kilogramsPerCubicMetre;
 import static org.boleline.units.Amounts.megapascals;
 import static org.boleline.units.Amounts.pascals;
 
+import java.util.Optional;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -58,11 +59,13 @@ class StrengthReachTest {
     double compressed = Rigs.stress(there.compressionStress()) / (1e6 * compression);
     double stretched = Rigs.stress(there.tensionStress()) / (1e6 * bending);
     assertThat(Math.max(compressed, stretched)).isCloseTo(1, within(Tolerances.SOLVED_CASE));
-    assertThat(reach.governing())
-        .isEqualTo(
-            compressed > stretched
-                ? StrengthReach.Governing.COMPRESSION
-                : StrengthReach.Governing.BENDING);
+    if (Math.abs(compressed - stretched) > Tolerances.SOLVED_CASE) {
+      assertThat(reach.governing())
+          .isEqualTo(
+              compressed > stretched
+                  ? StrengthReach.Governing.COMPRESSION
+                  : StrengthReach.Governing.BENDING);
+    }
     assertThat(there.strengthReach().orElseThrow().loadFactor())
         .isCloseTo(1, within(Tolerances.SOLVED_CASE));
   }
@@ -73,18 +76,20 @@ class StrengthReachTest {
       @ForAll @DoubleRange(min = 10, max = 30) double strength,
       @ForAll @DoubleRange(min = 1.05, max = 2) double more) {
     Arrangement.Builder arrangement = rig.over(new FrictionRing(0.2));
-    double weaker = factor(rig, arrangement, strength);
-    double stronger = factor(rig, arrangement, strength * more);
-    assertThat(stronger).isGreaterThan(weaker);
+    Optional<StrengthReach> weaker = reach(rig, arrangement, strength);
+    Optional<StrengthReach> stronger = reach(rig, arrangement, strength * more);
+    Assume.that(weaker.isPresent() && stronger.isPresent());
+    assertThat(stronger.get().loadFactor()).isGreaterThan(weaker.get().loadFactor());
   }
 
-  private static double factor(LeaningRig rig, Arrangement.Builder arrangement, double strength) {
+  private static Optional<StrengthReach> reach(
+      LeaningRig rig, Arrangement.Builder arrangement, double strength) {
     Solution found =
         Rigs.sound(
             rig.stem().wood(wood().compressionStrength(megapascals(strength)).build()),
             arrangement,
             rig.weight());
-    return found.stems().get(0).strengthReach().map(StrengthReach::loadFactor).orElse(1000.0);
+    return found.stems().get(0).strengthReach();
   }
 
   @Test
