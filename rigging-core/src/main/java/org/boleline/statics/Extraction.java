@@ -66,7 +66,7 @@ final class Extraction {
     double tail = load * path.tailTension();
     double hand = hand(tail);
     double residualForce = residualForce();
-    double residualMoment = residualMoment();
+    double residualMoment = state.unbalancedShare();
     double stiffness = solver.stiffness();
     List<StemParts> parts = new ArrayList<>();
     for (int i = 0; i < resolved.stems.length; i++) {
@@ -236,14 +236,6 @@ final class Extraction {
       most = Math.max(most, Math.sqrt(across));
     }
     return most;
-  }
-
-  private double residualMoment() {
-    double longest = 0;
-    for (int i = 0; i < resolved.stems.length; i++) {
-      longest = Math.max(longest, resolved.stems[i].length());
-    }
-    return state.unbalancedMoment() / (load * longest);
   }
 
   /** All of a stem's result but the share of the load at which its strength is reached. */

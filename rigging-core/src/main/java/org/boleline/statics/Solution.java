@@ -135,7 +135,8 @@ public final class Solution implements ArrangementResult {
   }
 
   /**
-   * Returns the largest unbalanced moment, relative to load times length of the longest stem.
+   * Returns the largest unbalanced moment, relative to all that is applied (tension of the load leg
+   * and weight of all stems) times the length of the longest stem.
    *
    * @return zero or more, at most 1e-9
    */

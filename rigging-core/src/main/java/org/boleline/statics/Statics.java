@@ -1,7 +1,6 @@
 package org.boleline.statics;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.boleline.explain.Caution;
@@ -23,7 +22,7 @@ import org.boleline.rope.Motion;
  * <p>Thread-safe; keeps no state.
  */
 public final class Statics {
-  /** Largest unbalanced moment of a solution, over load times length. */
+  /** Largest unbalanced moment of a solution, over applied load times length. */
   private static final double BALANCED = 1e-9;
 
   private Statics() {}
@@ -102,7 +101,7 @@ public final class Statics {
     String id = arrangement.id();
     return switch (solver.ending()) {
       case STABLE -> {
-        double unbalanced = residual(resolved, arrangement, solver);
+        double unbalanced = residual(solver);
         yield unbalanced <= BALANCED
             ? new Extraction(resolved, index, motion, solver).solution()
             : new NotSolved(id, "balance was not met closely enough", unbalanced, List.of());
@@ -115,7 +114,7 @@ public final class Statics {
               List.of());
       case TOGETHER -> throw together(arrangement, index, solver.together());
       case TOO_COARSE, NOT_SOLVED ->
-          new NotSolved(id, solver.reason(), residual(resolved, arrangement, solver), List.of());
+          new NotSolved(id, solver.reason(), residual(solver), List.of());
     };
   }
 
@@ -132,11 +131,8 @@ public final class Statics {
                     + " apart")));
   }
 
-  private static double residual(Resolved resolved, Arrangement arrangement, RigSolver solver) {
-    double longest =
-        Arrays.stream(resolved.stems).mapToDouble(stem -> stem.length()).max().orElse(1);
-    double ratio =
-        solver.state().unbalancedMoment() / (resolved.loadTension(arrangement) * longest);
-    return Double.isFinite(ratio) ? ratio : Double.MAX_VALUE;
+  private static double residual(RigSolver solver) {
+    double share = solver.state().unbalancedShare();
+    return Double.isFinite(share) ? share : Double.MAX_VALUE;
   }
 }

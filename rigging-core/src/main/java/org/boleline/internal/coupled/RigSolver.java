@@ -156,10 +156,34 @@ public final class RigSolver {
   private void solve() {
     if (direct()) {
       ending = Ending.STABLE;
-      return;
+    } else {
+      Ending own = ownWeight();
+      ending = own == Ending.STABLE ? follow(1) : own;
     }
-    Ending own = ownWeight();
-    ending = own == Ending.STABLE ? follow(1) : own;
+    if (ending == Ending.STABLE) {
+      letSlackSlingsGo();
+    }
+  }
+
+  /**
+   * Lets go of the points that friction alone keeps bearing, if there is a stable state without.
+   */
+  private void letSlackSlingsGo() {
+    for (int round = 0; round < rig.path().contacts(); round++) {
+      double[] before = state.y.clone();
+      RopePath.Start rope = rig.path().start();
+      if (!rig.path().letGo()) {
+        return;
+      }
+      double ratio = newton(20) ? krylov.leastEigenvalue(state, ACCURACY) : Double.NaN;
+      if (!(ratio > 0.5 * stiffness)) {
+        System.arraycopy(before, 0, state.y, 0, before.length);
+        rig.path().startFrom(rope);
+        state.evaluate();
+        return;
+      }
+      stiffness = ratio;
+    }
   }
 
   /**

@@ -144,12 +144,26 @@ public final class RigState {
   }
 
   /** Largest unbalanced moment on any stem, N.m. */
-  public double unbalancedMoment() {
+  double unbalancedMoment() {
     double most = 0;
     for (int i = 0; i < rods.length; i++) {
       most = Math.max(most, rods[i].unbalancedMoment(standingOf(i)));
     }
     return most;
+  }
+
+  /**
+   * Largest unbalanced moment over the largest that the applied loads could have: the full load and
+   * the weight of all stems, at the length of the longest.
+   */
+  public double unbalancedShare() {
+    double applied = rig.load();
+    double longest = 0;
+    for (RodState state : rods) {
+      applied += state.rod().wholeWeight();
+      longest = Math.max(longest, state.rod().length());
+    }
+    return unbalancedMoment() / (applied * longest);
   }
 
   /** Largest rotation of any node against the given shape, rad. */

@@ -170,6 +170,56 @@ public final class RopePath {
     return together;
   }
 
+  /**
+   * Lets go of contacts that bear although the straight rope would pass within their slings' reach.
+   * Friction can keep such a point bearing: the rope drags its sling along. It is taken as slack.
+   *
+   * @return whether there was one; a solve has to follow
+   */
+  public boolean letGo() {
+    boolean any = false;
+    double[] start = new double[3];
+    double[] direction = new double[3];
+    for (int i = 1; i < bearing; i++) {
+      int j = chain[i];
+      if (sling[j] == 0) {
+        continue;
+      }
+      int before = 3 * chain[i - 1];
+      boolean last = i == bearing - 1;
+      double[] next = last ? attachment : place;
+      int n = last ? 3 * contacts : 3 * chain[i + 1];
+      double to = Double.POSITIVE_INFINITY;
+      double size = 0;
+      for (int d = 0; d < 3; d++) {
+        start[d] = place[before + d];
+        direction[d] = last && end == End.DOWN ? (d == 2 ? -1 : 0) : next[n + d] - start[d];
+        size += direction[d] * direction[d];
+      }
+      size = Math.sqrt(size);
+      if (!last || end != End.DOWN) {
+        to = size;
+      }
+      double along = 0;
+      for (int d = 0; d < 3; d++) {
+        direction[d] /= size;
+        along += (attachment[3 * j + d] - start[d]) * direction[d];
+      }
+      double at = Math.max(0, Math.min(to, along));
+      double gap2 = 0;
+      for (int d = 0; d < 3; d++) {
+        double gap = start[d] + at * direction[d] - attachment[3 * j + d];
+        gap2 += gap * gap;
+      }
+      if (gap2 <= sling[j] * sling[j]) {
+        bears[j] = false;
+        any = true;
+      }
+    }
+    link();
+    return any;
+  }
+
   /** A contact that, in the last solve, the rope would have had to come back for; or minus one. */
   public int conflict() {
     return conflict;

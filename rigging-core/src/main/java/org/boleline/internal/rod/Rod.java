@@ -141,6 +141,20 @@ public final class Rod {
     return Math.sqrt(sum);
   }
 
+  /** Own weight and all masses that hang on the rod, N. */
+  public double wholeWeight() {
+    double sum = 0;
+    for (int c = 0; c < cells; c++) {
+      for (int i = 0; i < POINTS; i++) {
+        sum += cellLength[c] * Collocation.WHOLE[i] * weight[c * POINTS + i];
+      }
+    }
+    for (int n = 0; n < nodeAt.length; n++) {
+      sum -= nodeForce[3 * n + 2];
+    }
+    return sum;
+  }
+
   /** Whether own weight or a hung mass pulls on the rod. */
   public boolean hasWeight() {
     for (double w : weight) {

@@ -25,26 +25,22 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class SolveBenchmark {
   /**
-   * The stem: {@code straight}, clamped and without own weight, or {@code curved} like the demo's,
-   * with own weight and a root that turns. Strength and slings count for the curved one.
+   * The stem and the rig: straight, clamped and without own weight; or curved like the demo's, with
+   * own weight and a root that turns, and then with slings, and with a stated strength, so that the
+   * load that reaches it is searched for as well.
    */
-  @Param({"straight", "curved"})
-  public String stem = "straight";
-
-  /** Whether a strength is stated, so that the load that reaches it is searched for as well. */
-  @Param({"false", "true"})
-  public boolean strength;
-
-  /** Length of every sling, in metres. */
-  @Param({"0", "0.2"})
-  public double sling;
+  @Param({"straight", "curved", "curved slings", "curved strength", "curved slings strength"})
+  public String rig = "straight";
 
   private Plan plan = Rigs.straight(6);
 
   /** Makes the plan. */
   @Setup
   public void plan() {
-    plan = stem.equals("straight") ? Rigs.straight(6) : Rigs.plan(6, 1, sling, strength);
+    plan =
+        rig.equals("straight")
+            ? Rigs.straight(6)
+            : Rigs.plan(6, 1, rig.contains("slings") ? 0.2 : 0, rig.contains("strength"));
   }
 
   /**
