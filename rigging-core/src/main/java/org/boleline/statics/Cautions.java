@@ -286,10 +286,6 @@ final class Cautions {
 
   /** Three figures, for sentences. */
   static String rounded(double value) {
-    if (value == 0) {
-      return "0";
-    }
-    return QuantityText.number(
-        new java.math.BigDecimal(value).round(new java.math.MathContext(3)).doubleValue());
+    return QuantityText.number(value, 3);
   }
 }

@@ -439,7 +439,7 @@ final class Extraction {
         double from = rod.rod().nodeAt(cell);
         double to = rod.rod().nodeAt(cell + 1);
         section.read(cell, x);
-        rest.read(cell, x);
+        rest.readPosition(cell, x);
         s[i] = x == 1 ? to : from + x * (to - from);
         unloaded[i] = rest.position().clone();
         positions[i] = section.position().clone();

@@ -22,12 +22,26 @@ final class LegsThroughStems {
   private final Solution solution;
   private final Resolved resolved;
   private final String place;
+  private final List<Axis> axes = new ArrayList<>();
   private final List<Caution> found = new ArrayList<>();
+
+  /** Stations along a stem, and place and radius there. */
+  @SuppressWarnings("ArrayRecordComponent") // never compared
+  private record Axis(double[] stations, double[][] places, double[] radii) {}
 
   private LegsThroughStems(Solution solution, Resolved resolved, String place) {
     this.solution = solution;
     this.resolved = resolved;
     this.place = place;
+    for (int stem = 0; stem < solution.stems().size(); stem++) {
+      StemProfile profile = solution.stems().get(stem).profile();
+      double[] stations = profile.stations(Kind.LENGTH);
+      double[] radii = new double[stations.length];
+      for (int i = 0; i < radii.length; i++) {
+        radii[i] = 0.5 * resolved.geometry[stem].outer(stations[i], stations[i]);
+      }
+      axes.add(new Axis(stations, profile.positions(Kind.LENGTH), radii));
+    }
   }
 
   static List<Caution> of(Solution solution, Resolved resolved, String place) {
@@ -68,19 +82,22 @@ final class LegsThroughStems {
 
   private void test(Leg leg, double[] start, double[] end, int stem) {
     StemResult result = solution.stems().get(stem);
-    double[] stations = result.profile().stations(Kind.LENGTH);
-    double[][] axis = result.profile().positions(Kind.LENGTH);
+    Axis axis = axes.get(stem);
     LeftOut first = leftOut(leg.from(), result.id());
     LeftOut last = leftOut(leg.to(), result.id());
     double least = 0;
     double leastAt = -1;
     double leastRadius = 0;
     double leastDistance = 0;
-    for (int i = 0; i < stations.length; i++) {
-      double at = stations[i];
-      double radius = 0.5 * resolved.geometry[stem].outer(at, at);
-      double distance = distance(axis[i], start, end);
-      if (distance - radius < least && !first.holds(at, radius) && !last.holds(at, radius)) {
+    for (int i = 0; i < axis.stations.length; i++) {
+      double at = axis.stations[i];
+      double radius = axis.radii[i];
+      double distance2 = distance2(axis.places[i], start, end);
+      if (distance2 >= radius * radius || first.holds(at, radius) || last.holds(at, radius)) {
+        continue;
+      }
+      double distance = Math.sqrt(distance2);
+      if (distance - radius < least) {
         least = distance - radius;
         leastAt = at;
         leastRadius = radius;
@@ -135,19 +152,20 @@ final class LegsThroughStems {
     return new LeftOut(0, -1);
   }
 
-  private static double distance(double[] p, double[] a, double[] b) {
-    double length2 = 0;
-    double along = 0;
-    for (int d = 0; d < 3; d++) {
-      length2 += (b[d] - a[d]) * (b[d] - a[d]);
-      along += (p[d] - a[d]) * (b[d] - a[d]);
-    }
-    double x = length2 == 0 ? 0 : Math.max(0, Math.min(1, along / length2));
-    double sum = 0;
-    for (int d = 0; d < 3; d++) {
-      double gap = p[d] - a[d] - x * (b[d] - a[d]);
-      sum += gap * gap;
-    }
-    return Math.sqrt(sum);
+  /** Square of the distance of a place from a stretch of rope. */
+  private static double distance2(double[] p, double[] a, double[] b) {
+    double ux = b[0] - a[0];
+    double uy = b[1] - a[1];
+    double uz = b[2] - a[2];
+    double px = p[0] - a[0];
+    double py = p[1] - a[1];
+    double pz = p[2] - a[2];
+    double length2 = ux * ux + uy * uy + uz * uz;
+    double along = px * ux + py * uy + pz * uz;
+    double x = along <= 0 ? 0 : along >= length2 ? 1 : along / length2;
+    px -= x * ux;
+    py -= x * uy;
+    pz -= x * uz;
+    return px * px + py * py + pz * pz;
   }
 }

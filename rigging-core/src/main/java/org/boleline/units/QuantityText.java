@@ -146,13 +146,33 @@ public final class QuantityText {
     if (value == Math.rint(value) && Math.abs(value) < 1e15) {
       return Long.toString((long) value);
     }
-    BigDecimal shortest = shortest(value);
-    int exponent = shortest.precision() - shortest.scale() - 1;
-    if (exponent >= -6 && exponent < 21) {
-      return shortest.toPlainString();
+    return text(shortest(value));
+  }
+
+  /**
+   * Writes a number rounded to a few digits, halves to even.
+   *
+   * @param value a finite number; minus zero is written as zero
+   * @param digits how many digits, at least one
+   * @return the text, in the form of {@link #number(double)}
+   * @throws IllegalArgumentException if the value is not finite
+   */
+  public static String number(double value, int digits) {
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException("wants a finite number, got " + value);
     }
-    String digits = shortest.unscaledValue().abs().toString();
-    return (value < 0 ? "-" : "")
+    MathContext few = new MathContext(digits, RoundingMode.HALF_EVEN);
+    return value == 0 ? "0" : text(BigDecimal.valueOf(value).round(few).stripTrailingZeros());
+  }
+
+  /** Writes a number other than zero that ends with no zero behind the point. */
+  private static String text(BigDecimal number) {
+    int exponent = number.precision() - number.scale() - 1;
+    if (exponent >= -6 && exponent < 21) {
+      return number.toPlainString();
+    }
+    String digits = number.unscaledValue().abs().toString();
+    return (number.signum() < 0 ? "-" : "")
         + digits.charAt(0)
         + (digits.length() > 1 ? "." + digits.substring(1) : "")
         + "e"

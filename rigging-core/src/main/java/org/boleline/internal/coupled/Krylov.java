@@ -14,6 +14,9 @@ import org.apache.commons.math3.linear.RealVector;
 final class Krylov {
   private static final int MOST = 90;
 
+  /** Below this two values count as one. */
+  private static final double LEAST_GAP = 1e-4;
+
   private final int n;
   private final double[][] basis;
   private final double[][] h = new double[MOST + 1][MOST];
@@ -21,6 +24,7 @@ final class Krylov {
   private final double[] sine = new double[MOST];
   private final double[] rhs = new double[MOST + 1];
   private double lastComponent;
+  private double gap;
 
   Krylov(int n) {
     this.n = n;
@@ -96,9 +100,15 @@ final class Krylov {
 
   /** Adds one vector to the orthonormal basis; returns the entry below the diagonal. */
   private double extend(RigState state, int m) {
+    double[] v = basis(m);
     double[] w = basis(m + 1);
-    state.tangent(basis(m), w);
+    state.tangent(v, w);
+    // Without the unit matrix little is lost in making the rest orthogonal.
+    for (int j = 0; j < n; j++) {
+      w[j] -= v[j];
+    }
     double before = norm(w);
+    double next = 0;
     for (int pass = 0; pass < 2; pass++) {
       for (int i = 0; i <= m; i++) {
         double[] q = basis(i);
@@ -111,12 +121,13 @@ final class Krylov {
           w[j] -= dot * q[j];
         }
       }
-      if (norm(w) > 0.5 * before) {
+      next = norm(w);
+      if (next > 0.1 * before) {
         break;
       }
     }
-    double next = norm(w);
-    if (next <= 1e-14 * before) {
+    h[m][m] += 1;
+    if (next <= 1e-14) {
       next = 0;
     }
     h[m + 1][m] = next;
@@ -131,35 +142,46 @@ final class Krylov {
   /**
    * Least real part of the eigenvalues of the tangent (Arnoldi), relative to the unloaded one.
    *
+   * <p>Starts from even bending in all directions, near to what the softest modes are made of, with
+   * a little of everything else.
+   *
    * @param accuracy absolute accuracy at which to stop
    */
   double leastEigenvalue(RigState state, double accuracy) {
     double[] v = basis(0);
+    state.evenBending(v);
+    double share = 0.03 * norm(v) / Math.sqrt(n);
     long seed = 0x9E3779B97F4A7C15L;
     for (int i = 0; i < n; i++) {
       seed = seed * 6364136223846793005L + 1442695040888963407L;
-      v[i] = 0.5 + (seed >>> 11) * 0x1p-53;
+      v[i] += share * ((seed >>> 11) * 0x1p-52 - 1);
     }
     double size = norm(v);
     for (int i = 0; i < n; i++) {
       v[i] /= size;
     }
     int most = Math.min(MOST, n);
-    int look = 8;
+    int look = 6;
     for (int m = 1; m <= most; m++) {
       double next = extend(state, m - 1);
       if (m == look || m == most || next == 0) {
         double least = leastOfHessenberg(m);
-        if (m == most || next == 0 || next * next * lastComponent < accuracy) {
+        // The error is of the second order of the remainder, over the gap to the next one.
+        if (m == most
+            || next == 0
+            || next * next * lastComponent < accuracy * Math.max(gap, LEAST_GAP)) {
           return least;
         }
-        look += 4;
+        look += Math.max(2, look / 4);
       }
     }
     return 1;
   }
 
-  /** Least real part among the Ritz values; notes how much the last basis vector takes part. */
+  /**
+   * Least real part among the Ritz values; notes how much the last basis vector takes part, and how
+   * far off the next value lies.
+   */
   private double leastOfHessenberg(int m) {
     double[][] square = new double[m][m];
     for (int i = 0; i < m; i++) {
@@ -177,6 +199,12 @@ final class Krylov {
     for (int i = 1; i < m; i++) {
       if (found.getRealEigenvalue(i) < found.getRealEigenvalue(best)) {
         best = i;
+      }
+    }
+    gap = 1;
+    for (int i = 0; i < m; i++) {
+      if (i != best) {
+        gap = Math.min(gap, found.getRealEigenvalue(i) - found.getRealEigenvalue(best));
       }
     }
     RealVector vector = found.getEigenvector(best);

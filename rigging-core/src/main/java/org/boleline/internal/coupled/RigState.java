@@ -143,6 +143,13 @@ public final class RigState {
     }
   }
 
+  /** Writes the vector that a moment, the same everywhere and in all directions, would bring. */
+  void evenBending(double[] out) {
+    for (int i = 0; i < rods.length; i++) {
+      rods[i].evenBending(out, offset[i]);
+    }
+  }
+
   /** Largest unbalanced moment on any stem, N.m. */
   double unbalancedMoment() {
     double most = 0;

@@ -29,6 +29,9 @@ public final class RopePath {
   private static final double TOGETHER = 5e-3;
   private static final double CONVERGED = 1e-12;
 
+  /** Movements up to this size, in metres, are followed in linear response. */
+  private static final double LITTLE = 0.05;
+
   private final int contacts;
   private final int[] law;
   private final double[] parameter;
@@ -59,9 +62,14 @@ public final class RopePath {
   private final double[] step;
   private final BandedLu lu = new BandedLu(2 * BLOCK - 1);
   private final double[] lastAttachment;
+  private final double[] shift;
   private final double[] nearest = new double[3];
   private boolean anySling;
   private boolean started;
+
+  /** Whether the matrix at the last solution stands factored. */
+  private boolean factored;
+
   private int together = -1;
   private int conflict = -1;
 
@@ -92,6 +100,7 @@ public final class RopePath {
     attachment = new double[3 * contacts + 3];
     bears = new boolean[contacts];
     lastAttachment = new double[3 * contacts + 3];
+    shift = new double[3 * contacts + 3];
     place = new double[3 * contacts];
     force = new double[3 * contacts + 3];
     forceChange = new double[3 * contacts + 3];
@@ -217,6 +226,7 @@ public final class RopePath {
       }
     }
     link();
+    factored &= !any;
     return any;
   }
 
@@ -254,6 +264,7 @@ public final class RopePath {
     System.arraycopy(start.pull(), 0, pull, 0, contacts);
     System.arraycopy(start.at(), 0, lastAttachment, 0, lastAttachment.length);
     started = start.known();
+    factored = false;
   }
 
   /**
@@ -265,6 +276,7 @@ public final class RopePath {
     together = -1;
     conflict = -1;
     started = search();
+    factored = started;
     return started;
   }
 
@@ -280,10 +292,7 @@ public final class RopePath {
       }
       firstGuess();
     } else {
-      for (int d = 0; d < place.length; d++) {
-        place[d] += attachment[d] - lastAttachment[d];
-      }
-      link();
+      follow();
     }
     System.arraycopy(attachment, 0, lastAttachment, 0, attachment.length);
     boolean relaxed = false;
@@ -310,6 +319,29 @@ public final class RopePath {
       apart();
     }
     return false;
+  }
+
+  /** Moves the last solution along with the attachments. */
+  private void follow() {
+    double most = 0;
+    for (int d = 0; d < attachment.length; d++) {
+      shift[d] = attachment[d] - lastAttachment[d];
+      most = Math.max(most, Math.abs(shift[d]));
+    }
+    for (int d = 0; d < place.length; d++) {
+      place[d] += shift[d];
+    }
+    if (factored && anySling && most < LITTLE) {
+      respond(shift);
+      for (int i = 0; i < bearing; i++) {
+        int j = chain[i];
+        for (int d = 0; d < 3; d++) {
+          place[3 * j + d] += step[BLOCK * i + d] - shift[3 * j + d];
+        }
+      }
+    }
+    factored = false;
+    link();
   }
 
   private void link() {
@@ -825,42 +857,7 @@ public final class RopePath {
       return;
     }
     if (anySling) {
-      int n = BLOCK * bearing;
-      for (int i = 0; i < bearing; i++) {
-        int j = chain[i];
-        int o = BLOCK * i;
-        double along = 0;
-        for (int d = 0; d < 3; d++) {
-          double da = attachmentChange[3 * j + d];
-          step[o + d] = sling[j] > 0 ? -pull[j] * da : da;
-          along += (place[3 * j + d] - attachment[3 * j + d]) * da;
-        }
-        step[o + 3] = sling[j] > 0 ? along / sling[j] : 0;
-        step[o + 4] = 0;
-      }
-      if (end == End.DEVICE) {
-        int i = bearing - 1;
-        int o = BLOCK * i;
-        int j = chain[i];
-        double along = 0;
-        double turned = 0;
-        for (int d = 0; d < 3; d++) {
-          double de = attachmentChange[3 * contacts + d];
-          along += out[3 * i + d] * de;
-          turned += turnOut[3 * i + d] * de;
-        }
-        if (sling[j] > 0) {
-          for (int d = 0; d < 3; d++) {
-            double de = attachmentChange[3 * contacts + d];
-            step[o + d] -= tension[j] * perOut[i] * (de - along * out[3 * i + d]);
-          }
-        }
-        step[o + 4] -= (raising ? -tensionBefore(i) : tension[j]) * slope[i] * turned;
-      }
-      lu.solve(step);
-      for (int d = n; d < step.length; d++) {
-        step[d] = 0;
-      }
+      respond(attachmentChange);
     } else {
       for (int i = 0; i < bearing; i++) {
         System.arraycopy(attachmentChange, 3 * chain[i], step, BLOCK * i, 3);
@@ -919,6 +916,46 @@ public final class RopePath {
           forceChange[3 * contacts + d] = -dAfter * out[3 * i + d] - after * dOut;
         }
       }
+    }
+  }
+
+  /** Writes the linear response of places, pulls and tensions into {@code step}. */
+  private void respond(double[] attachmentChange) {
+    int n = BLOCK * bearing;
+    for (int i = 0; i < bearing; i++) {
+      int j = chain[i];
+      int o = BLOCK * i;
+      double along = 0;
+      for (int d = 0; d < 3; d++) {
+        double da = attachmentChange[3 * j + d];
+        step[o + d] = sling[j] > 0 ? -pull[j] * da : da;
+        along += (place[3 * j + d] - attachment[3 * j + d]) * da;
+      }
+      step[o + 3] = sling[j] > 0 ? along / sling[j] : 0;
+      step[o + 4] = 0;
+    }
+    if (end == End.DEVICE) {
+      int i = bearing - 1;
+      int o = BLOCK * i;
+      int j = chain[i];
+      double along = 0;
+      double turned = 0;
+      for (int d = 0; d < 3; d++) {
+        double de = attachmentChange[3 * contacts + d];
+        along += out[3 * i + d] * de;
+        turned += turnOut[3 * i + d] * de;
+      }
+      if (sling[j] > 0) {
+        for (int d = 0; d < 3; d++) {
+          double de = attachmentChange[3 * contacts + d];
+          step[o + d] -= tension[j] * perOut[i] * (de - along * out[3 * i + d]);
+        }
+      }
+      step[o + 4] -= (raising ? -tensionBefore(i) : tension[j]) * slope[i] * turned;
+    }
+    lu.solve(step);
+    for (int d = n; d < step.length; d++) {
+      step[d] = 0;
     }
   }
 

@@ -337,6 +337,21 @@ public final class RodState {
     out[end + 1] = y[end + 1] - give * (v[1] - standing * rod.standingBaseMoment[1]);
   }
 
+  /** Writes the vector that a moment of three unequal parts, the same everywhere, would bring. */
+  public void evenBending(double[] out, int offset) {
+    double[] v = e;
+    for (int p = 0; p < rod.points; p++) {
+      v[0] = 1;
+      v[1] = 0.8;
+      v[2] = 0.3;
+      scaled(p, v, rod.tangent, 3 * p);
+      System.arraycopy(v, 0, out, offset + 3 * p, 3);
+    }
+    double give = 1 / Math.sqrt(rod.rootStiffness);
+    out[offset + 3 * rod.points] = give;
+    out[offset + 3 * rod.points + 1] = 0.8 * give;
+  }
+
   /** v := share D^(-1/2) v. */
   private void scaled(int p, double[] v, double[] t0, int j) {
     double b = rod.bend[p];

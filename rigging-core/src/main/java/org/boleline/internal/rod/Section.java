@@ -32,6 +32,7 @@ public final class Section {
   private final double[] endTangent = new double[3];
   private final double[] weights = new double[NODES];
   private int cell = -1;
+  private int tangentsOf = -1;
 
   private final double[] position = new double[3];
   private final double[] direction = new double[3];
@@ -68,13 +69,12 @@ public final class Section {
    * @param x place in it, from 0 to 1
    */
   public void read(int c, double x) {
-    if (c != cell) {
+    if (c != tangentsOf) {
       tangentAt(c, 0, startTangent);
       tangentAt(c, 1, endTangent);
-      cell = c;
+      tangentsOf = c;
     }
-    weigh(x);
-    mix(state.nodeR, 3 * c, state.r, state.nodeR, 3 * c + 3, position);
+    readPosition(c, x);
     mix(startTangent, 0, state.t, endTangent, 0, direction);
     mix(state.nodeForceOver, 3 * c, state.force, state.nodeForceAbove, 3 * c + 3, force);
     mix(state.nodeMomentOver, 3 * c, state.moment, state.nodeMoment, 3 * c + 3, moment);
@@ -94,6 +94,18 @@ public final class Section {
     double h2 = hole * hole;
     bendingStress = bending / (Math.PI / 32 * (d2 - h2) * (d2 + h2) / d);
     axialStress = axial / (Math.PI / 4 * (d2 - h2));
+  }
+
+  /**
+   * Reads the position alone within a cell.
+   *
+   * @param c number of the cell
+   * @param x place in it, from 0 to 1
+   */
+  public void readPosition(int c, double x) {
+    cell = c;
+    weigh(x);
+    mix(state.nodeR, 3 * c, state.r, state.nodeR, 3 * c + 3, position);
   }
 
   private void tangentAt(int c, int side, double[] out) {

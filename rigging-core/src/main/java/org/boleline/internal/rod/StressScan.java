@@ -11,6 +11,9 @@ import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 public final class StressScan {
   private static final int SAMPLES = 4;
 
+  /** So near to a cell's end that a peak between would be one with it. */
+  private static final double NEAR_END = 1e-6;
+
   private final Section section;
   private final double[] nodes;
   private final double[] bendingSample;
@@ -66,7 +69,11 @@ public final class StressScan {
       int i = n % (SAMPLES + 1);
       boolean overBefore = i == 0 || sample[n] >= sample[n - 1];
       boolean overAfter = i == SAMPLES || sample[n] >= sample[n + 1];
-      if (sample[n] > near && overBefore && overAfter) {
+      if (sample[n] > near
+          && overBefore
+          && overAfter
+          && !(i == 0 && stress(cell, NEAR_END, axialShare) <= sample[n])
+          && !(i == SAMPLES && stress(cell, 1 - NEAR_END, axialShare) <= sample[n])) {
         double from = Math.max(0, i - 1.0) / SAMPLES;
         double to = Math.min(SAMPLES, i + 1.0) / SAMPLES;
         UnivariatePointValuePair found =
@@ -74,11 +81,7 @@ public final class StressScan {
                 .optimize(
                     new MaxEval(200),
                     GoalType.MAXIMIZE,
-                    new UnivariateObjectiveFunction(
-                        x -> {
-                          section.read(cell, x);
-                          return section.bendingStress() + axialShare * section.axialStress();
-                        }),
+                    new UnivariateObjectiveFunction(x -> stress(cell, x, axialShare)),
                     new SearchInterval(from, to));
         if (found.getValue() > most) {
           most = found.getValue();
@@ -87,6 +90,11 @@ public final class StressScan {
       }
     }
     return new Peak(most, at);
+  }
+
+  private double stress(int cell, double x, double axialShare) {
+    section.read(cell, x);
+    return section.bendingStress() + axialShare * section.axialStress();
   }
 
   private double station(int cell, double x) {
