@@ -54,6 +54,33 @@ public enum CautionCode {
           + " rope, points and stem far beyond them."),
   /** A drop is stated in the plan but this analysis did not compute it. */
   DROP_NOT_ANALYSED("The plan states a drop; this analysis is of slow motion only."),
+  /** A catch by energy balance. */
+  CATCH_BY_ENERGY(
+      "These are forces of an energy balance: rope without mass and damping, a piece that falls"
+          + " straight and does not break up. They were not compared with measured drops."),
+  /** The stretch curve was used beyond its last point. */
+  STRETCH_EXTRAPOLATED(
+      "The rope carries {tension}, beyond the last point of its stretch curve ({last}): the curve"
+          + " was continued at its last slope."),
+  /** The stretch curve is of a slow pull. */
+  SLOW_STRETCH_CURVE(
+      "The stretch curve is of a slow pull. Pulled fast, a rope is mostly stiffer and the force"
+          + " higher: state a curve or a factor for drops."),
+  /** The stretch curve is of new rope. */
+  NEW_ROPE_CURVE(
+      "The stretch curve is of new rope. A worked rope is mostly stiffer and the force higher."),
+  /** Points or the load hang on springs without mass. */
+  SPRINGS_WITHOUT_MASS(
+      "What holds the points gives way as springs without mass. That is no bound: the forces may be"
+          + " higher or lower."),
+  /** The rope would not slip toward the load all the time. */
+  SLIP_NOT_TOWARD_LOAD(
+      "Point {point} moves so that the rope would slip over it away from the load for a while; the"
+          + " calculation takes it as slipping toward the load."),
+  /** Letting it run may fail. */
+  LET_RUN_MAY_FAIL(
+      "A worker may fail to let the rope run, or a device to slip: then the load leg takes {locked},"
+          + " not {running}."),
   /** Limits are stated in the plan but this analysis did not check them. */
   LIMITS_NOT_CHECKED(
       "The plan states limits; this analysis did not compare them with the demands."),

@@ -1,0 +1,245 @@
+package org.boleline.drop;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Acceleration;
+import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Speed;
+import org.boleline.explain.Caution;
+import org.boleline.explain.Step;
+import org.boleline.units.Kind;
+import org.boleline.units.QuantityText;
+import org.boleline.units.Si;
+
+/**
+ * A piece that was let run: the rope slips through a device before the force gets as high as on a
+ * locked rope.
+ *
+ * <p>It stops, or it never does; both are answers. The catch on a locked rope stands beside each,
+ * because a worker may fail to let it run. All kinds are immutable and thread-safe.
+ */
+public sealed interface LetRun {
+  /**
+   * Returns the catch of the same piece with the rope made fast.
+   *
+   * @return the locked catch
+   */
+  Caught locked();
+
+  /**
+   * Returns the greatest tensions and forces.
+   *
+   * @return the loads
+   */
+  CatchLoads loads();
+
+  /**
+   * Returns the tension of the leg into the device at which the rope slips.
+   *
+   * @return the tension in newtons, zero or more
+   */
+  Quantity<Force> slipTension();
+
+  /**
+   * Returns the steps that gave the numbers.
+   *
+   * @return the steps
+   */
+  List<Step> steps();
+
+  /**
+   * Returns what to read with care.
+   *
+   * @return the cautions
+   */
+  List<Caution> cautions();
+
+  /** The piece stops. */
+  final class Stopped implements LetRun {
+    private final Common common;
+    private final double freeRun;
+    private final double slipRun;
+    private final double stretch;
+    private final double fall;
+    private final EnergyAccount energy;
+
+    Stopped(
+        Common common,
+        double freeRun,
+        double slipRun,
+        double stretch,
+        double fall,
+        EnergyAccount energy) {
+      this.common = common;
+      this.freeRun = freeRun;
+      this.slipRun = slipRun;
+      this.stretch = stretch;
+      this.fall = fall;
+      this.energy = energy;
+    }
+
+    @Override
+    public Caught locked() {
+      return common.locked();
+    }
+
+    @Override
+    public CatchLoads loads() {
+      return common.loads();
+    }
+
+    @Override
+    public Quantity<Force> slipTension() {
+      return Si.of(common.slip(), Kind.FORCE);
+    }
+
+    @Override
+    public List<Step> steps() {
+      return common.steps();
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return common.cautions();
+    }
+
+    /**
+     * Returns how far the rope ran, measured at the load.
+     *
+     * @return the length in metres, zero if the tension never came up to slipping
+     */
+    public Quantity<Length> run() {
+      return Si.of(freeRun + slipRun, Kind.LENGTH);
+    }
+
+    /**
+     * Returns how far the rope ran before the worker held it: part of {@link #run}.
+     *
+     * @return the length in metres, zero without a delay
+     */
+    public Quantity<Length> runBeforeHold() {
+      return Si.of(freeRun, Kind.LENGTH);
+    }
+
+    /**
+     * Returns how far the piece came down because rope and springs gave way.
+     *
+     * @return the travel in metres, above zero
+     */
+    public Quantity<Length> stretch() {
+      return Si.of(stretch, Kind.LENGTH);
+    }
+
+    /**
+     * Returns the room that the piece needs below where it starts: fall, stretch and run, without
+     * any margin.
+     *
+     * @return the length in metres
+     */
+    public Quantity<Length> clearanceNeeded() {
+      return Si.of(fall + freeRun + slipRun + stretch, Kind.LENGTH);
+    }
+
+    /**
+     * Returns where the energy has gone.
+     *
+     * @return the account
+     */
+    public EnergyAccount energy() {
+      return energy;
+    }
+
+    @Override
+    public String toString() {
+      return "stops after a run of "
+          + QuantityText.print(run(), Kind.LENGTH)
+          + " with "
+          + QuantityText.print(loads().loadLeg(), Kind.FORCE);
+    }
+  }
+
+  /** The piece never stops: the rope slips before it pulls harder than the weight. */
+  final class NeverStops implements LetRun {
+    private final Common common;
+    private final double freeRun;
+    private final double speed;
+    private final double acceleration;
+
+    NeverStops(Common common, double freeRun, double speed, double acceleration) {
+      this.common = common;
+      this.freeRun = freeRun;
+      this.speed = speed;
+      this.acceleration = acceleration;
+    }
+
+    @Override
+    public Caught locked() {
+      return common.locked();
+    }
+
+    @Override
+    public CatchLoads loads() {
+      return common.loads();
+    }
+
+    @Override
+    public Quantity<Force> slipTension() {
+      return Si.of(common.slip(), Kind.FORCE);
+    }
+
+    @Override
+    public List<Step> steps() {
+      return common.steps();
+    }
+
+    @Override
+    public List<Caution> cautions() {
+      return common.cautions();
+    }
+
+    /**
+     * Returns how far the rope ran before the worker held it.
+     *
+     * @return the length in metres, zero without a delay
+     */
+    public Quantity<Length> runBeforeHold() {
+      return Si.of(freeRun, Kind.LENGTH);
+    }
+
+    /**
+     * Returns the speed of the piece when the device begins to slip; it grows from there, or stays.
+     *
+     * @return the speed in metres per second, zero or more
+     */
+    public Quantity<Speed> speedAtSlip() {
+      return Si.of(speed, Kind.SPEED);
+    }
+
+    /**
+     * Returns how fast its speed grows while the rope runs.
+     *
+     * @return the acceleration downward in metres per second squared, zero or more
+     */
+    public Quantity<Acceleration> acceleration() {
+      return Si.of(acceleration, Kind.ACCELERATION);
+    }
+
+    @Override
+    public String toString() {
+      return "never stops";
+    }
+  }
+
+  /**
+   * What both answers have.
+   *
+   * @param locked the locked catch
+   * @param loads the greatest loads
+   * @param slip slip tension in newtons
+   * @param steps the steps
+   * @param cautions the cautions
+   */
+  record Common(
+      Caught locked, CatchLoads loads, double slip, List<Step> steps, List<Caution> cautions) {}
+}

@@ -1,0 +1,25 @@
+/**
+ * Pieces that fall and are caught by the rope: what loads rope and points far beyond the weight.
+ *
+ * <p>A ladder of models, each equal to its neighbours where they overlap: a stop by a constant
+ * force ({@link org.boleline.drop.Stop}), an energy balance with one linear spring ({@link
+ * org.boleline.drop.LinearCatch}, {@link org.boleline.drop.StandardFall}), and a rope with a
+ * stretch curve that slips over points with friction ({@link org.boleline.drop.RopeCatch}), locked
+ * or let run.
+ *
+ * <pre>{@code
+ * CatchPath path =
+ *     CatchPath.of(metres(2)).over(CatchPoint.of(new FrictionRing(0.2), Turn.HALF), metres(13));
+ * RopeStretch rope = RopeStretch.forDrop(LinearStretch.of(kilonewtons(250)), Source.PLAN);
+ * Caught caught = RopeCatch.of(kilograms(200), metres(2), rope, path).locked();
+ * caught.loads().loadLeg(); // 16.9 kN
+ * }</pre>
+ *
+ * <p>These are energy models: rope without mass and damping, a piece that falls straight. Tensions
+ * are zero or more. Every result lists the steps that made it. Thread-safe: all types are
+ * immutable.
+ */
+@NullMarked
+package org.boleline.drop;
+
+import org.jspecify.annotations.NullMarked;
