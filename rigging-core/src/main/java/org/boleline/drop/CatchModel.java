@@ -29,7 +29,7 @@ final class CatchModel {
     this.curve = curve;
     this.path = path;
     this.lengths = lengths;
-    kernel = StretchCurve.Kernels.of(curve);
+    kernel = StretchKernels.of(curve);
     products = path.products();
     List<CatchPoint> points = path.points();
     gives = new double[points.size()];

@@ -57,7 +57,7 @@ public sealed interface LetRun {
 
   /** The piece stops. */
   final class Stopped implements LetRun {
-    private final Common common;
+    private final RunAnswer answer;
     private final double freeRun;
     private final double slipRun;
     private final double stretch;
@@ -65,13 +65,13 @@ public sealed interface LetRun {
     private final EnergyAccount energy;
 
     Stopped(
-        Common common,
+        RunAnswer answer,
         double freeRun,
         double slipRun,
         double stretch,
         double fall,
         EnergyAccount energy) {
-      this.common = common;
+      this.answer = answer;
       this.freeRun = freeRun;
       this.slipRun = slipRun;
       this.stretch = stretch;
@@ -81,27 +81,27 @@ public sealed interface LetRun {
 
     @Override
     public Caught locked() {
-      return common.locked();
+      return answer.locked();
     }
 
     @Override
     public CatchLoads loads() {
-      return common.loads();
+      return answer.loads();
     }
 
     @Override
     public Quantity<Force> slipTension() {
-      return Si.of(common.slip(), Kind.FORCE);
+      return Si.of(answer.slip(), Kind.FORCE);
     }
 
     @Override
     public List<Step> steps() {
-      return common.steps();
+      return answer.steps();
     }
 
     @Override
     public List<Caution> cautions() {
-      return common.cautions();
+      return answer.cautions();
     }
 
     /**
@@ -161,13 +161,13 @@ public sealed interface LetRun {
 
   /** The piece never stops: the rope slips before it pulls harder than the weight. */
   final class NeverStops implements LetRun {
-    private final Common common;
+    private final RunAnswer answer;
     private final double freeRun;
     private final double speed;
     private final double acceleration;
 
-    NeverStops(Common common, double freeRun, double speed, double acceleration) {
-      this.common = common;
+    NeverStops(RunAnswer answer, double freeRun, double speed, double acceleration) {
+      this.answer = answer;
       this.freeRun = freeRun;
       this.speed = speed;
       this.acceleration = acceleration;
@@ -175,27 +175,27 @@ public sealed interface LetRun {
 
     @Override
     public Caught locked() {
-      return common.locked();
+      return answer.locked();
     }
 
     @Override
     public CatchLoads loads() {
-      return common.loads();
+      return answer.loads();
     }
 
     @Override
     public Quantity<Force> slipTension() {
-      return Si.of(common.slip(), Kind.FORCE);
+      return Si.of(answer.slip(), Kind.FORCE);
     }
 
     @Override
     public List<Step> steps() {
-      return common.steps();
+      return answer.steps();
     }
 
     @Override
     public List<Caution> cautions() {
-      return common.cautions();
+      return answer.cautions();
     }
 
     /**
@@ -230,16 +230,4 @@ public sealed interface LetRun {
       return "never stops";
     }
   }
-
-  /**
-   * What both answers have.
-   *
-   * @param locked the locked catch
-   * @param loads the greatest loads
-   * @param slip slip tension in newtons
-   * @param steps the steps
-   * @param cautions the cautions
-   */
-  record Common(
-      Caught locked, CatchLoads loads, double slip, List<Step> steps, List<Caution> cautions) {}
 }

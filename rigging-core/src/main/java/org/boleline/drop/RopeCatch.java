@@ -31,8 +31,8 @@ import org.boleline.units.Si;
  * the greatest tension is where it has taken up all that the weight gave.
  *
  * <p>Left out: mass and damping of the rope, rope that passes from leg to leg (it is counted where
- * it lay when the rope was taut), turning of the piece. Peaks of energy models tend to lie on the
- * high side; no comparison with measured drops is claimed.
+ * it lay when the rope was taut), turning of the piece. No comparison with measured drops is
+ * claimed.
  *
  * <p>Immutable and thread-safe; equality is exact.
  *
@@ -352,7 +352,7 @@ public final class RopeCatch {
         CatchLoads loads = model.loads(tension, steps);
         double speed = Math.sqrt(2 * Math.max(0, left.result()) / mass);
         return new LetRun.NeverStops(
-            new LetRun.Common(locked, loads, slip, List.copyOf(steps), List.copyOf(cautions)),
+            new RunAnswer(locked, loads, slip, List.copyOf(steps), List.copyOf(cautions)),
             freeRun,
             speed,
             Math.max(0, gravity - tension / mass));
@@ -384,7 +384,7 @@ public final class RopeCatch {
             slipHeat.result() + idleHeat.result(),
             behind * (slip * slipRun + idle * freeRun));
     return new LetRun.Stopped(
-        new LetRun.Common(locked, loads, slip, List.copyOf(steps), List.copyOf(cautions)),
+        new RunAnswer(locked, loads, slip, List.copyOf(steps), List.copyOf(cautions)),
         freeRun,
         slipRun,
         stretch,

@@ -4,7 +4,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
-import org.boleline.internal.drop.StretchKernel;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
@@ -31,7 +30,7 @@ public sealed interface StretchCurve permits LinearStretch, TabulatedStretch, Po
       throw new IllegalArgumentException(
           "strain: wants a number from 0 to 1000, got " + strainFraction);
     }
-    return Si.of(Kernels.of(this).tension(strainFraction), Kind.FORCE);
+    return Si.of(StretchKernels.of(this).tension(strainFraction), Kind.FORCE);
   }
 
   /**
@@ -42,7 +41,7 @@ public sealed interface StretchCurve permits LinearStretch, TabulatedStretch, Po
    * @throws IllegalArgumentException if the tension is negative
    */
   default double strainFraction(Quantity<Force> tension) {
-    return Kernels.of(this).strain(Si.valueZeroOrMore(tension, Kind.FORCE, "tension"));
+    return StretchKernels.of(this).strain(Si.valueZeroOrMore(tension, Kind.FORCE, "tension"));
   }
 
   /**
@@ -69,7 +68,7 @@ public sealed interface StretchCurve permits LinearStretch, TabulatedStretch, Po
    */
   default Quantity<Energy> energy(Quantity<Length> length, Quantity<Force> tension) {
     double metres = Si.valueZeroOrMore(length, Kind.LENGTH, "length");
-    return Si.of(metres * Kernels.of(this).energy(strainFraction(tension)), Kind.ENERGY);
+    return Si.of(metres * StretchKernels.of(this).energy(strainFraction(tension)), Kind.ENERGY);
   }
 
   /**
@@ -81,20 +80,4 @@ public sealed interface StretchCurve permits LinearStretch, TabulatedStretch, Po
    * @throws org.boleline.explain.PlanRefusedException if the factor is outside its range
    */
   StretchCurve times(double stiffnessFactor);
-
-  /** The kernels behind the curves. */
-  final class Kernels {
-    private Kernels() {}
-
-    static StretchKernel of(StretchCurve curve) {
-      // Sealed: no other kinds. A switch over types is not in Java 17.
-      if (curve instanceof LinearStretch linear) {
-        return linear.kernel();
-      }
-      if (curve instanceof PowerStretch power) {
-        return power.kernel();
-      }
-      return ((TabulatedStretch) curve).kernel();
-    }
-  }
 }

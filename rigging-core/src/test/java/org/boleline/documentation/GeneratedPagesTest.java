@@ -34,6 +34,7 @@ class GeneratedPagesTest {
     FAMILIES.put("FOR", new Family("Force of two legs", "two-legs"));
     FAMILIES.put("WOO", new Family("Green wood", "wood-and-logs"));
     FAMILIES.put("LOG", new Family("Logs", "wood-and-logs"));
+    FAMILIES.put("DRO", new Family("Drops", "drop"));
     FAMILIES.put("SEC", new Family("Sections with a cavity", "sections"));
   }
 
