@@ -1,5 +1,7 @@
 package org.boleline.drop;
 
+import static java.util.Objects.requireNonNull;
+
 import org.boleline.explain.Source;
 
 /**
@@ -21,6 +23,21 @@ import org.boleline.explain.Source;
  * @param source who states it
  */
 public record RopeStretch(StretchCurve curve, Pull pull, Wear wear, Source source) {
+  /**
+   * Makes a stretch of rope.
+   *
+   * @param curve the curve, not null
+   * @param pull how the rope was pulled when the curve was found, not null
+   * @param wear whether the rope was new, not null
+   * @param source who states it, not null
+   */
+  public RopeStretch {
+    requireNonNull(curve, "curve");
+    requireNonNull(pull, "pull");
+    requireNonNull(wear, "wear");
+    requireNonNull(source, "source");
+  }
+
   /** How the rope was pulled. */
   public enum Pull {
     /** Slowly, as on a testing machine. */
