@@ -30,6 +30,12 @@ public final class Tolerances {
    */
   public static final double CENTRAL_DIFFERENCE = 1e-7;
 
+  /**
+   * A taut rope as a parabola against the catenary, over the square of weight over tension: the
+   * chord is shorter than the rope by a 24th of that, and its ends' directions by as much.
+   */
+  public static final double TAUT_CATENARY = 0.1;
+
   /** A differential equation solved step by step to 1e-12 against its closed form. */
   public static final double INTEGRATED = 1e-9;
 

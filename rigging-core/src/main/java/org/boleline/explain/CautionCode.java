@@ -96,6 +96,10 @@ public enum CautionCode {
   ROPE_WEIGHT_LEFT_OUT(
       "The rope's own weight ({weight} for the legs whose length is known, {share} of the load) is"
           + " left out of the forces."),
+  /** A leg whose weight counts is far from straight. */
+  ROPE_SAGS(
+      "The leg from {from} to {to} weighs {weight} at a tension of only {tension}: it sags more than"
+          + " this calculation of a taut rope follows."),
   /** The hand leg behind a lowering device is left out of the pull on the stem. */
   HAND_LEG_LEFT_OUT(
       "The pull of the hand behind the lowering device ({hand}) is left out of the forces on stem"

@@ -281,7 +281,12 @@ final class PlanReading {
             m.quantity("minimumBreakingStrength", Kind.FORCE),
             Rope::withMinimumBreakingStrength);
     rope = with(m, rope, m.quantity("diameter", Kind.LENGTH), Rope::withDiameter);
+    boolean weighs = m.has("linearDensity");
     rope = with(m, rope, m.quantity("linearDensity", Kind.LINEAR_DENSITY), Rope::withLinearDensity);
+    if (weighs && rope.linearDensity().isEmpty()) {
+      // Already refused: stands in, so that legs whose weight counts are not refused for it.
+      rope = rope.withLinearDensity(Amounts.kilogramsPerMetre(1));
+    }
     List<StretchPoint> stretch = new ArrayList<>();
     for (@Nullable StretchPoint point : m.objects("stretch", PlanReading::stretchPoint)) {
       if (point != null) {
@@ -358,6 +363,7 @@ final class PlanReading {
         m.object("hardware", PlanReading::hardware),
         m.quantity("sling", Kind.LENGTH),
         m.quantity("offset", Kind.LENGTH),
+        Boolean.TRUE.equals(m.flag("ropeWeight")),
         m.refusals());
   }
 

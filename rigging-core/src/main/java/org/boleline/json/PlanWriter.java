@@ -219,6 +219,9 @@ public final class PlanWriter {
     if (!left.contains("/offset")) {
       object.putStated("offset", contact.offset(), Kind.LENGTH);
     }
+    if (contact.hasRopeWeight()) {
+      object.put("ropeWeight", true);
+    }
     return object.build();
   }
 

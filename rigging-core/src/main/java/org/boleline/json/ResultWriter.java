@@ -214,11 +214,26 @@ public final class ResultWriter {
       if (other != null) {
         ends.addAll(between(other, leg));
       }
-      return new ObjectBuilder()
-          .put("from", leg.from())
-          .put("to", leg.to())
-          .put("tension", tension(ends))
-          .build();
+      ObjectBuilder out =
+          new ObjectBuilder()
+              .put("from", leg.from())
+              .put("to", leg.to())
+              .put("tension", tension(ends));
+      if (newtons(leg.weight()) > 0) {
+        out.put("tensionAtEnd", tension(s -> tensionInto(s, leg.to())))
+            .putValue("weight", leg.weight(), Kind.FORCE);
+      }
+      return out.build();
+    }
+
+    /** Tension of a state where the rope comes into a contact, or into tail or device. */
+    private static Quantity<Force> tensionInto(Solution state, String place) {
+      return place.startsWith("contacts/")
+          ? state
+              .contacts()
+              .get(Integer.parseInt(place.substring("contacts/".length())))
+              .tensionIn()
+          : state.tailTension();
     }
 
     /** Tensions of another state along a leg: more than one if other contacts bear there. */

@@ -30,14 +30,21 @@ public final class Contact {
   private final Hardware hardware;
   private final @Nullable Double sling;
   private final @Nullable Double offset;
+  private final boolean ropeWeight;
 
   private Contact(
-      String stem, double at, Hardware hardware, @Nullable Double sling, @Nullable Double offset) {
+      String stem,
+      double at,
+      Hardware hardware,
+      @Nullable Double sling,
+      @Nullable Double offset,
+      boolean ropeWeight) {
     this.stem = stem;
     this.at = at;
     this.hardware = hardware;
     this.sling = sling;
     this.offset = offset;
+    this.ropeWeight = ropeWeight;
   }
 
   /**
@@ -53,7 +60,7 @@ public final class Contact {
     requireNonNull(stem, "stem");
     requireNonNull(at, "at");
     requireNonNull(hardware, "hardware");
-    return Refusals.check(refusals -> stated(stem, at, hardware, null, null, refusals));
+    return Refusals.check(refusals -> stated(stem, at, hardware, null, null, false, refusals));
   }
 
   /**
@@ -64,6 +71,7 @@ public final class Contact {
    * @param hardware what the rope runs over, or null if that could not be had
    * @param sling length of the sling, or null if none is stated
    * @param offset the rigid arm, or null if none is stated
+   * @param ropeWeight whether the weight of the leg behind it counts
    * @param refusals notes what is wrong, at the contact
    * @return the contact
    */
@@ -73,6 +81,7 @@ public final class Contact {
       @Nullable Hardware hardware,
       @Nullable Quantity<Length> sling,
       @Nullable Quantity<Length> offset,
+      boolean ropeWeight,
       Refusals refusals) {
     if (hardware instanceof Sheave sheave && sheave.efficiency() < Bounds.LEAST_EFFICIENCY) {
       refusals
@@ -90,7 +99,8 @@ public final class Contact {
         sling == null
             ? null
             : (Double) refusals.at("sling").between(sling, Kind.LENGTH, 0, Bounds.REACH),
-        Bounds.offset(offset, refusals));
+        Bounds.offset(offset, refusals),
+        ropeWeight);
   }
 
   /**
@@ -105,7 +115,14 @@ public final class Contact {
     requireNonNull(sling, "sling");
     return Refusals.check(
         refusals ->
-            stated(stem, at(), hardware, sling, offset == null ? null : offset(), refusals));
+            stated(
+                stem,
+                at(),
+                hardware,
+                sling,
+                offset == null ? null : offset(),
+                ropeWeight,
+                refusals));
   }
 
   /**
@@ -120,7 +137,30 @@ public final class Contact {
   public Contact withOffset(Quantity<Length> offset) {
     requireNonNull(offset, "offset");
     return Refusals.check(
-        refusals -> stated(stem, at(), hardware, sling == null ? null : sling(), offset, refusals));
+        refusals ->
+            stated(
+                stem,
+                at(),
+                hardware,
+                sling == null ? null : sling(),
+                offset,
+                ropeWeight,
+                refusals));
+  }
+
+  /**
+   * Returns this contact with the weight of the rope between it and the next one that bears, or the
+   * tail, counted or not.
+   *
+   * <p>The plan's rope has to state its linear density then. The leg to the piece has no stated
+   * length: its rope is weighed with the piece.
+   *
+   * @param counts whether it counts; it does not by default
+   * @return the contact
+   * @validity a rope taut enough to be nearly straight (STA-22)
+   */
+  public Contact withRopeWeight(boolean counts) {
+    return new Contact(stem, at, hardware, sling, offset, counts);
   }
 
   double atMetres() {
@@ -182,7 +222,16 @@ public final class Contact {
   }
 
   /**
-   * Returns what was left to defaults.
+   * Tells whether the weight of the leg behind this contact counts.
+   *
+   * @return true if it does; false by default
+   */
+  public boolean hasRopeWeight() {
+    return ropeWeight;
+  }
+
+  /**
+   * Returns what was left to defaults; that the weight of the rope does not count is not among it.
    *
    * @return the data; the names are JSON pointers from this contact, such as {@code /sling}
    */
@@ -204,16 +253,22 @@ public final class Contact {
         && Double.compare(at, c.at) == 0
         && hardware.equals(c.hardware)
         && Objects.equals(sling, c.sling)
-        && Objects.equals(offset, c.offset);
+        && Objects.equals(offset, c.offset)
+        && ropeWeight == c.ropeWeight;
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(stem, at, hardware, sling, offset);
+    return Objects.hash(stem, at, hardware, sling, offset, ropeWeight);
   }
 
   @Override
   public String toString() {
-    return hardware + " on " + stem + " at " + QuantityText.print(at(), Kind.LENGTH);
+    return hardware
+        + " on "
+        + stem
+        + " at "
+        + QuantityText.print(at(), Kind.LENGTH)
+        + (ropeWeight ? ", rope weighed behind it" : "");
   }
 }

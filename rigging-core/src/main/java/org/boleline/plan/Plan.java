@@ -106,6 +106,13 @@ public final class Plan {
       Contact contact = arrangement.contacts().get(i);
       Refusals at = refusals.at("contacts").at(i);
       checkStation(contact.stem(), contact.atMetres(), at);
+      if (contact.hasRopeWeight() && (rope == null || rope.linearDensity().isEmpty())) {
+        at.at("ropeWeight")
+            .add(
+                Refusal.Code.CONFLICT,
+                "false, or the member linearDensity in /rope",
+                "true without it");
+      }
       Place here = place(contact);
       checkApart(before, here, at);
       before = here;

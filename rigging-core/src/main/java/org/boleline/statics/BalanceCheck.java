@@ -10,6 +10,7 @@ import org.boleline.rope.Bark;
 import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Hardware;
 import org.boleline.rope.Motion;
+import org.boleline.rope.Rope;
 import org.boleline.rope.Sheave;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.PointMass;
@@ -51,6 +52,7 @@ final class BalanceCheck {
   static List<Imbalance> of(Solution solution) {
     BalanceCheck check = new BalanceCheck(solution);
     check.piece();
+    check.legs();
     check.contacts();
     for (int i = 0; i < solution.stems().size(); i++) {
       check.stem(i);
@@ -85,7 +87,7 @@ final class BalanceCheck {
         note("reach of a slack sling", place, beyond(leg, attachment, sling), EXACT);
         continue;
       }
-      double[] in = times(unit(solution.legs().get(leg).pull().in(Kind.FORCE)), -1);
+      double[] in = unit(solution.legs().get(leg).pullAtEnd().in(Kind.FORCE));
       double[] out = unit(solution.legs().get(leg + 1).pull().in(Kind.FORCE));
       double before = Si.value(contact.tensionIn(), Kind.FORCE, "tension");
       double after = Si.value(contact.tensionOut(), Kind.FORCE, "tension");
@@ -113,7 +115,55 @@ final class BalanceCheck {
     }
     double[] line =
         unit(minus(before.end().get().in(Kind.LENGTH), before.begin().get().in(Kind.LENGTH)));
-    return size(minus(line, unit(before.pull().in(Kind.FORCE))));
+    return size(minus(line, chord(before)));
+  }
+
+  /**
+   * Direction of a leg between its ends: its pull, less the half of its weight that hangs there.
+   */
+  private static double[] chord(Leg leg) {
+    double half = 0.5 * Si.value(leg.weight(), Kind.FORCE, "weight");
+    return unit(plus(leg.pull().in(Kind.FORCE), new double[] {0, 0, half}));
+  }
+
+  /** Every leg hangs in balance and weighs what its rope weighs. */
+  private void legs() {
+    double perLength =
+        gravity
+            * solution
+                .plan()
+                .rope()
+                .flatMap(Rope::linearDensity)
+                .map(density -> Si.value(density, Kind.LINEAR_DENSITY, "linear density"))
+                .orElse(0.0);
+    for (int i = 0; i < solution.legs().size(); i++) {
+      Leg leg = solution.legs().get(i);
+      String place = "legs/" + i;
+      double weight = Si.value(leg.weight(), Kind.FORCE, "weight");
+      double[] pull = leg.pull().in(Kind.FORCE);
+      double[] back = leg.pullAtEnd().in(Kind.FORCE);
+      double[] sum = plus(plus(pull, back), new double[] {0, 0, weight});
+      note("balance of the leg", place, size(sum) / load, EXACT);
+      double begin = Si.value(leg.tension(), Kind.FORCE, "tension");
+      double end = Si.value(leg.tensionAtEnd(), Kind.FORCE, "tension");
+      note("tension of the leg", place, Math.abs(size(pull) - begin) / load, EXACT);
+      note("tension at the leg's end", place, Math.abs(size(back) - end) / load, EXACT);
+      boolean counts =
+          leg.begin().isPresent()
+              && leg.end().isPresent()
+              && arrangement
+                  .contacts()
+                  .get(Integer.parseInt(leg.from().substring("contacts/".length())))
+                  .hasRopeWeight();
+      double wanted = 0;
+      if (counts) {
+        double[] line =
+            minus(
+                leg.end().orElseThrow().in(Kind.LENGTH), leg.begin().orElseThrow().in(Kind.LENGTH));
+        wanted = perLength * size(line);
+      }
+      note("weight of the leg", place, Math.abs(weight - wanted) / load, EXACT);
+    }
   }
 
   private double frictionGap(
@@ -142,7 +192,7 @@ final class BalanceCheck {
   /** How far the rope passes outside the reach of a slack sling. */
   private double beyond(int leg, double[] attachment, double sling) {
     Leg passing = solution.legs().get(leg);
-    double[] along = unit(passing.pull().in(Kind.FORCE));
+    double[] along = chord(passing);
     Optional<double[]> begin = passing.begin().map(v -> v.in(Kind.LENGTH));
     Optional<double[]> end = passing.end().map(v -> v.in(Kind.LENGTH));
     if (begin.isEmpty() && end.isEmpty()) {
@@ -243,7 +293,7 @@ final class BalanceCheck {
         && device.stem().equals(stem.id())
         && nearest(stations, Si.value(device.at(), Kind.LENGTH, "at")) == s) {
       Leg last = solution.legs().get(solution.legs().size() - 1);
-      double[] f = times(last.pull().in(Kind.FORCE), -1);
+      double[] f = last.pullAtEnd().in(Kind.FORCE);
       add(force, f);
       add(moment, cross(last.end().orElseThrow().in(Kind.LENGTH), f));
     }

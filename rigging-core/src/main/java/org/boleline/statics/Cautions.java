@@ -34,6 +34,9 @@ final class Cautions {
   /** A tail nearer than this to the plumb line of the load is under the load, m. */
   private static final double UNDER_LOAD = 2;
 
+  /** A leg that weighs more than this share of its tension sags visibly. */
+  private static final double SAGGING = 0.2;
+
   /** A hand leg above this share of the load is worth a word. */
   private static final double HAND_LEG = 0.05;
 
@@ -222,7 +225,27 @@ final class Cautions {
     }
     double length = 0;
     for (Leg leg : solution.legs()) {
-      if (leg.begin().isPresent() && leg.end().isPresent()) {
+      double weighed = Si.value(leg.weight(), Kind.FORCE, "weight");
+      double least =
+          Math.min(
+              Si.value(leg.tension(), Kind.FORCE, "tension"),
+              Si.value(leg.tensionAtEnd(), Kind.FORCE, "tension"));
+      if (weighed > SAGGING * least) {
+        found.add(
+            new Caution(
+                CautionCode.ROPE_SAGS,
+                place,
+                Map.of(
+                    "from",
+                    leg.from(),
+                    "to",
+                    leg.to(),
+                    "weight",
+                    force(weighed),
+                    "tension",
+                    force(least))));
+      }
+      if (weighed == 0 && leg.begin().isPresent() && leg.end().isPresent()) {
         double[] a = leg.begin().get().in(Kind.LENGTH);
         double[] b = leg.end().get().in(Kind.LENGTH);
         length += Math.hypot(Math.hypot(b[0] - a[0], b[1] - a[1]), b[2] - a[2]);

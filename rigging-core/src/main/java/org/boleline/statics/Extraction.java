@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
-import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 import org.boleline.explain.Caution;
@@ -111,13 +110,11 @@ final class Extraction {
 
   private List<ContactResult> contacts() {
     List<ContactResult> out = new ArrayList<>();
-    double before = load;
     Rig rig = state.rig();
     for (int j = 0; j < path.contacts(); j++) {
       Contact contact = arrangement.contacts().get(j);
       int stem = rig.contactStem(j);
       double at = rig.contactAt(j);
-      double after = load * path.tension()[j];
       Section loaded = new Section(state.rods()[stem]);
       loaded.read(at);
       double[] movement = movement(stem, at);
@@ -135,15 +132,14 @@ final class Extraction {
               at,
               path.bears()[j],
               Turn.of(Si.of(path.turn()[j], Kind.ANGLE)),
-              before,
-              after,
+              load * path.tensionIn()[j],
+              load * path.tensionOut()[j],
               Vector.ofSi(Kind.FORCE, f),
               path.bears()[j] ? place(path.place(), 3 * j) : place(loaded.position(), 0),
               place(path.attachment(), 3 * j),
               Vector.ofSi(Kind.LENGTH, movement),
               along,
               Math.sqrt(Math.max(0, size2 - along * along))));
-      before = after;
     }
     return out;
   }
@@ -165,6 +161,8 @@ final class Extraction {
     double[] up = negative(Resolved.loadDirection(arrangement));
     String from = "piece";
     double tension = load;
+    double chord = load;
+    double half = 0;
     Vector<Length> begin = null;
     for (int j = 0; j < contacts.size(); j++) {
       if (!path.bears()[j]) {
@@ -172,33 +170,54 @@ final class Extraction {
       }
       Vector<Length> end = contacts.get(j).position();
       String to = "contacts/" + j;
-      out.add(leg(from, to, tension, begin, end, up));
+      double[] along = direction(begin, end, up);
+      double tensionAtEnd = load * path.tensionIn()[j];
+      out.add(leg(from, to, tension, tensionAtEnd, scaled(along, chord), half, begin, end));
       from = to;
       begin = end;
-      tension = load * path.tension()[j];
+      tension = load * path.tensionOut()[j];
+      chord = load * path.tension()[j];
+      half = load * path.halfWeight(j);
     }
     Vector<Length> end =
         path.end() == RopePath.End.DOWN ? null : place(path.attachment(), 3 * path.contacts());
     String to = path.end() == RopePath.End.DEVICE ? "device" : "tail";
-    out.add(leg(from, to, tension, begin, end, begin == null ? up : DOWN));
+    double[] along = direction(begin, end, begin == null ? up : DOWN);
+    double tail = load * path.tailTension();
+    out.add(leg(from, to, tension, tail, scaled(along, chord), half, begin, end));
     return out;
+  }
+
+  private static double[] direction(
+      @Nullable Vector<Length> begin, @Nullable Vector<Length> end, double[] otherwise) {
+    return begin == null || end == null
+        ? otherwise
+        : direction(begin.in(Kind.LENGTH), end.in(Kind.LENGTH));
   }
 
   private static Leg leg(
       String from,
       String to,
       double tension,
+      double tensionAtEnd,
+      double[] chord,
+      double half,
       @Nullable Vector<Length> begin,
-      @Nullable Vector<Length> end,
-      double[] otherwise) {
-    double[] direction =
-        begin == null || end == null
-            ? otherwise
-            : direction(begin.in(Kind.LENGTH), end.in(Kind.LENGTH));
-    Vector<Force> pull =
-        Vector.ofSi(
-            Kind.FORCE, tension * direction[0], tension * direction[1], tension * direction[2]);
-    return new Leg(from, to, tension, pull, begin, end);
+      @Nullable Vector<Length> end) {
+    return new Leg(
+        from,
+        to,
+        tension,
+        tensionAtEnd,
+        Vector.ofSi(Kind.FORCE, chord[0], chord[1], chord[2] - half),
+        Vector.ofSi(Kind.FORCE, -chord[0], -chord[1], -chord[2] - half),
+        2 * half,
+        begin,
+        end);
+  }
+
+  private static double[] scaled(double[] v, double by) {
+    return new double[] {by * v[0], by * v[1], by * v[2]};
   }
 
   private static double[] negative(double[] v) {
@@ -329,6 +348,8 @@ final class Extraction {
       double[][] loads = new double[2][3];
       double[][] tails = new double[2][3];
       double[][] others = new double[2][3];
+      double[][] rope = new double[2][3];
+      double half = 0;
       double[] before = Resolved.loadDirection(arrangement);
       double tensionBefore = load;
       int stemBefore = -1;
@@ -356,6 +377,11 @@ final class Extraction {
             add(others[0], others[1], negative(pull), at);
           }
         }
+        double hanging = half + (device ? 0 : load * path.halfWeight(j));
+        if (here == stem && hanging > 0) {
+          add(rope[0], rope[1], new double[] {0, 0, -hanging}, at);
+        }
+        half = device ? 0 : load * path.halfWeight(j);
         placeBefore = at;
         stemBefore = here;
         tensionBefore = device ? tensionBefore : load * path.tension()[j];
@@ -388,6 +414,7 @@ final class Extraction {
       share(out, Share.Origin.OTHER_STEMS, others);
       share(out, Share.Origin.OWN_WEIGHT, own);
       share(out, Share.Origin.MASSES, masses);
+      share(out, Share.Origin.ROPE_WEIGHT, rope);
       return out;
     }
 
@@ -400,10 +427,6 @@ final class Extraction {
         out.add(
             new Share(origin, Vector.ofSi(Kind.FORCE, part[0]), Vector.ofSi(Kind.MOMENT, part[1])));
       }
-    }
-
-    private double[] scaled(double[] v, double by) {
-      return new double[] {by * v[0], by * v[1], by * v[2]};
     }
 
     private List<MarkResult> marks() {

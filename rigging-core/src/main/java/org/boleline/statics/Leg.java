@@ -20,7 +20,10 @@ public final class Leg {
   private final String from;
   private final String to;
   private final double tension;
+  private final double tensionAtEnd;
   private final Vector<Force> pull;
+  private final Vector<Force> pullAtEnd;
+  private final double weight;
   private final @Nullable Vector<Length> begin;
   private final @Nullable Vector<Length> end;
 
@@ -28,13 +31,19 @@ public final class Leg {
       String from,
       String to,
       double tension,
+      double tensionAtEnd,
       Vector<Force> pull,
+      Vector<Force> pullAtEnd,
+      double weight,
       @Nullable Vector<Length> begin,
       @Nullable Vector<Length> end) {
     this.from = requireNonNull(from);
     this.to = requireNonNull(to);
     this.tension = tension;
+    this.tensionAtEnd = tensionAtEnd;
     this.pull = requireNonNull(pull);
+    this.pullAtEnd = requireNonNull(pullAtEnd);
+    this.weight = weight;
     this.begin = begin;
     this.end = end;
   }
@@ -58,7 +67,7 @@ public final class Leg {
   }
 
   /**
-   * Returns the tension.
+   * Returns the tension at the beginning.
    *
    * @return the tension, in newtons, above zero
    */
@@ -67,12 +76,39 @@ public final class Leg {
   }
 
   /**
-   * Returns the leg's pull at its beginning: the tension along the leg, toward its end.
+   * Returns the tension at the end, which differs if the leg's weight counts.
+   *
+   * @return the tension, in newtons, above zero
+   */
+  public Quantity<Force> tensionAtEnd() {
+    return Si.of(tensionAtEnd, Kind.FORCE);
+  }
+
+  /**
+   * Returns the leg's pull at its beginning: the tension there along the leg, toward its end.
    *
    * @return the pull, in newtons
    */
   public Vector<Force> pull() {
     return pull;
+  }
+
+  /**
+   * Returns the leg's pull at its end: the tension there along the leg, toward its beginning.
+   *
+   * @return the pull, in newtons; with {@link #pull()} and the weight it adds up to nothing
+   */
+  public Vector<Force> pullAtEnd() {
+    return pullAtEnd;
+  }
+
+  /**
+   * Returns the weight of the rope in the leg, as far as it counts.
+   *
+   * @return the weight, in newtons; zero if it is left out
+   */
+  public Quantity<Force> weight() {
+    return Si.of(weight, Kind.FORCE);
   }
 
   /**

@@ -15,6 +15,7 @@ import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Hardware;
 import org.boleline.rope.Ideal;
 import org.boleline.rope.Motion;
+import org.boleline.rope.Rope;
 import org.boleline.rope.Sheave;
 import org.boleline.stem.PointMass;
 import org.boleline.stem.Root;
@@ -104,6 +105,7 @@ final class Resolved {
     int[] law = new int[n];
     double[] parameter = new double[n];
     double[] sling = new double[n];
+    double[] ropeWeight = new double[n];
     for (int j = 0; j < n; j++) {
       Contact contact = contacts.get(j);
       place(
@@ -115,6 +117,9 @@ final class Resolved {
           contactAt,
           contactArm);
       sling[j] = Si.value(contact.sling(), Kind.LENGTH, "sling");
+      if (contact.hasRopeWeight()) {
+        ropeWeight[j] = factor * ropeWeight();
+      }
       law[j] = law(contact.hardware());
       parameter[j] = parameter(contact.hardware());
     }
@@ -142,11 +147,21 @@ final class Resolved {
         law,
         parameter,
         sling,
+        ropeWeight,
         motion == Motion.RAISING,
         loadDirection(arrangement),
         end,
         endPoint,
         factor * loadTension(arrangement));
+  }
+
+  /** Weight of each length of the rope, N/m; the plan states its linear density. */
+  double ropeWeight() {
+    return gravity
+        * plan.rope()
+            .flatMap(Rope::linearDensity)
+            .map(density -> Si.value(density, Kind.LINEAR_DENSITY, "linearDensity"))
+            .orElseThrow();
   }
 
   private void place(

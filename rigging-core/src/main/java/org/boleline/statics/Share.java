@@ -10,7 +10,7 @@ import org.boleline.units.Moment;
  * One part of what acts on a stem, by where it comes from.
  *
  * <p>The parts add up to what the base carries: base moment = load x reach + tail x arm + own
- * weight + hung masses + legs to other stems.
+ * weight + hung masses + legs to other stems + weight of the legs.
  *
  * <p>Immutable and thread-safe.
  */
@@ -63,6 +63,8 @@ public final class Share {
     /** The stem's own weight. */
     OWN_WEIGHT,
     /** Masses that hang on the stem. */
-    MASSES
+    MASSES,
+    /** The weight of the legs, as far as it counts: half of a leg at each of its ends. */
+    ROPE_WEIGHT
   }
 }

@@ -33,13 +33,14 @@ public final class Statics {
    * @equation D k = Q^T m - m_standing along every stem; sum of both legs' tensions at every
    *     contact (STA-1 to STA-6, docs/theory/statics.md)
    * @validity slow, steady motion; slender stems; linear elastic wood, also beyond its strength
-   *     (then a caution says so); rope without weight
+   *     (then a caution says so); rope taut, with weight where the plan says so
    * @source Kirchhoff's rod and Euler-Eytelwein friction; see docs/theory/statics.md
    * @accuracy forces and movements to about 1e-7 of the load and of the tip's movement
    * @param plan the plan, not null
    * @return one result for each arrangement, in the plan's order
    * @throws PlanRefusedException if in some arrangement the rope pulls two neighbouring points
-   *     together, which has no meaning for points without size
+   *     together, which has no meaning for points without size, or a leg whose weight counts weighs
+   *     more than its tension holds up
    */
   public static StaticResult analyse(Plan plan) {
     Resolved resolved = new Resolved(plan);
@@ -113,6 +114,7 @@ public final class Statics {
               solver.lostToOwnWeight() ? solver.lostAt() : 1,
               List.of());
       case TOGETHER -> throw together(arrangement, index, solver.together());
+      case TOO_HEAVY -> throw tooHeavy(index, solver.tooHeavy());
       case TOO_COARSE, NOT_SOLVED ->
           new NotSolved(id, solver.reason(), residual(solver), List.of());
     };
@@ -129,6 +131,16 @@ public final class Statics {
                 "neighbouring points of the rope that stay apart under the load",
                 "points that the rope pulls together: shorten the slings or move the points"
                     + " apart")));
+  }
+
+  private static PlanRefusedException tooHeavy(int index, int contact) {
+    return new PlanRefusedException(
+        List.of(
+            new Refusal(
+                Refusal.Code.CONFLICT,
+                "/arrangements/" + index + "/contacts/" + contact + "/ropeWeight",
+                "a leg that its tension holds up nearly straight",
+                "a leg that weighs more than that: leave its weight out")));
   }
 
   private static double residual(RigSolver solver) {

@@ -54,7 +54,7 @@ class GeneratedPagesTest {
             the library returns, bit for bit. A number outside its range is computed, and the step cautions
             `OUTSIDE_RANGE`.
 
-            The equations of rope and bending stems, STA-1 to STA-21, are solved together and not one by one.
+            The equations of rope and bending stems, STA-1 to STA-22, are solved together and not one by one.
             They stand in [statics](../theory/statics.md).
 
             Units are UCUM codes; 1 is a pure number. *any* means: any finite number.

@@ -260,6 +260,16 @@ class PlanReaderTest {
         Arguments.of(
             "\"ownWeight\": false", "\"ownWeight\": \"no\"", Code.WRONG_TYPE, "/stems/0/ownWeight"),
         Arguments.of(
+            "\"ropeWeight\": true",
+            "\"ropeWeight\": 1",
+            Code.WRONG_TYPE,
+            "/arrangements/0/contacts/0/ropeWeight"),
+        Arguments.of(
+            "\"linearDensity\": \"0.13 kg/m\",",
+            "",
+            Code.CONFLICT,
+            "/arrangements/0/contacts/0/ropeWeight"),
+        Arguments.of(
             "\"efficiency\": 0.95",
             "\"efficiency\": \"0.95\"",
             Code.WRONG_TYPE,

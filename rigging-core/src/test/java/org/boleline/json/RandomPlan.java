@@ -52,6 +52,7 @@ final class RandomPlan {
 
   private final Random random;
   private final List<Stem> stems = new ArrayList<>();
+  private boolean ropeHasWeight;
 
   RandomPlan(long seed) {
     this.random = new Random(seed);
@@ -82,7 +83,9 @@ final class RandomPlan {
       plan.gravity(Si.of(from(1, 20), Kind.ACCELERATION));
     }
     if (maybe()) {
-      plan.rope(rope());
+      Rope rope = rope();
+      ropeHasWeight = rope.linearDensity().isPresent();
+      plan.rope(rope);
     }
     List<Arrangement> arrangements = new ArrayList<>();
     int ways = upTo(3);
@@ -252,7 +255,7 @@ final class RandomPlan {
     if (maybe()) {
       contact = contact.withOffset(metres(from(-1, 1)));
     }
-    return contact;
+    return contact.withRopeWeight(ropeHasWeight && maybe());
   }
 
   private Hardware hardware() {

@@ -171,6 +171,39 @@ class PlanTest {
   }
 
   @Test
+  void refuses_the_weight_of_a_rope_whose_linear_density_is_not_stated() {
+    Contact low = Contact.of("stem", metres(3), Ideal.INSTANCE).withRopeWeight(true);
+    Plan.Builder plan =
+        plan(
+            arrangement("one", Tail.Down.DOWN, TOP, low),
+            arrangement("two", Tail.Down.DOWN, TOP.withRopeWeight(true), low));
+
+    assertThat(refusals(plan::build))
+        .containsExactly(
+            "CONFLICT at /arrangements/0/contacts/1/ropeWeight",
+            "CONFLICT at /arrangements/1/contacts/0/ropeWeight",
+            "CONFLICT at /arrangements/1/contacts/1/ropeWeight");
+    assertThat(refusals(() -> plan.rope(Rope.UNSTATED.withDiameter(centimetres(1.4))).build()))
+        .hasSize(3);
+    Rope rope = Rope.UNSTATED.withLinearDensity(Si.of(0.13, Kind.LINEAR_DENSITY));
+    assertThat(plan.rope(rope).build().arrangements()).hasSize(2);
+  }
+
+  @Test
+  void a_contact_keeps_the_weight_of_the_rope_through_other_changes() {
+    Contact weighed = TOP.withRopeWeight(true);
+
+    assertThat(TOP.hasRopeWeight()).isFalse();
+    assertThat(weighed.hasRopeWeight()).isTrue();
+    assertThat(weighed).isNotEqualTo(TOP);
+    assertThat(weighed.toString()).isNotEqualTo(TOP.toString());
+    assertThat(weighed.withRopeWeight(false)).isEqualTo(TOP).hasSameHashCodeAs(TOP);
+    assertThat(weighed.withSling(metres(0.2)).withOffset(metres(0.1)))
+        .isEqualTo(TOP.withSling(metres(0.2)).withOffset(metres(0.1)).withRopeWeight(true));
+    assertThat(weighed.taken()).isEqualTo(TOP.taken());
+  }
+
+  @Test
   void takes_neighbours_apart_by_station_offset_sling_or_stem() {
     Contact low = Contact.of("stem", metres(3), Ideal.INSTANCE);
     Plan plan =

@@ -14,6 +14,7 @@ import org.boleline.rope.Bark;
 import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Hardware;
 import org.boleline.rope.Motion;
+import org.boleline.rope.Rope;
 import org.boleline.rope.Sheave;
 import org.boleline.stem.Stem;
 import org.boleline.units.Kind;
@@ -90,7 +91,10 @@ final class EquilibriumCheck {
         solution.contacts().stream().filter(ContactResult::bears).toList();
     double[] end = end();
     double tension = load;
+    double passing = load;
     double[] in = loadDirection(arrangement);
+    List<double[]> begins = new ArrayList<>();
+    begins.add(Plain.times(-load, in));
     List<double[]> places = bearing.stream().map(c -> c.position().in(Kind.LENGTH)).toList();
     int leg = 0;
     for (int j = 0; j < solution.contacts().size(); j++) {
@@ -103,12 +107,15 @@ final class EquilibriumCheck {
       double sling = Si.value(stated.sling(), Kind.LENGTH, "sling");
       atMost(
           name + "tension before",
-          Math.abs(Si.value(contact.tensionIn(), Kind.FORCE, "in") - tension) / load,
+          Math.abs(
+                  Si.value(contact.tensionIn(), Kind.FORCE, "in")
+                      - (contact.bears() ? tension : passing))
+              / load,
           Tolerances.RESIDUAL);
       double after = Si.value(contact.tensionOut(), Kind.FORCE, "out");
       if (!contact.bears()) {
         atMost(name + "force of a slack sling", Plain.size(force), 0);
-        atMost(name + "change of tension", Math.abs(after - tension) / load, Tolerances.RESIDUAL);
+        atMost(name + "change of tension", Math.abs(after - passing) / load, Tolerances.RESIDUAL);
         continue;
       }
       double[] out =
@@ -117,7 +124,19 @@ final class EquilibriumCheck {
               : end == null
                   ? new double[] {0, 0, -1}
                   : Plain.unit(Plain.minus(end, places.get(leg)));
-      double turn = Math.PI - angle(in, out);
+      double half = 0;
+      if (stated.hasRopeWeight() && (leg + 1 < places.size() || end != null)) {
+        double[] to = leg + 1 < places.size() ? places.get(leg + 1) : end;
+        half = 0.5 * ropeWeight() * Plain.size(Plain.minus(to, places.get(leg)));
+      }
+      // |chord out - half z| = after
+      double level = half * half * (1 - out[2] * out[2]);
+      double chord = half * out[2] + Math.sqrt(after * after - level);
+      double[] hanging = {0, 0, -half};
+      double[] begin = Plain.plus(Plain.times(chord, out), hanging);
+      double[] back = Plain.plus(Plain.times(-chord, out), hanging);
+      begins.add(begin);
+      double turn = Math.PI - angle(in, begin);
       atMost(
           name + "turn",
           Math.abs(turn - Si.value(contact.turn().angle(), Kind.ANGLE, "turn")),
@@ -125,7 +144,7 @@ final class EquilibriumCheck {
       double ratio = tightOverSlack(stated.hardware(), turn);
       double wanted = solution.motion() == Motion.RAISING ? tension * ratio : tension / ratio;
       atMost(name + "friction", Math.abs(after - wanted) / wanted, Tolerances.ANGLE_OF_VECTORS);
-      double[] sum = Plain.plus(Plain.times(tension, in), Plain.times(after, out));
+      double[] sum = Plain.plus(Plain.times(tension, in), begin);
       same(name + "force", force, sum, Tolerances.RESIDUAL * load * Math.max(1, ratio));
       atMost(name + "length of sling", Math.abs(Plain.size(arm) - sling), Tolerances.RESIDUAL);
       if (sling > 0) {
@@ -137,8 +156,9 @@ final class EquilibriumCheck {
             Plain.times(pull / sling, arm),
             Tolerances.RESIDUAL * load * Math.max(1, ratio));
       }
-      in = Plain.times(-1, out);
-      tension = after;
+      in = Plain.unit(back);
+      tension = Plain.size(back);
+      passing = after;
       leg++;
     }
     atMost(
@@ -150,7 +170,15 @@ final class EquilibriumCheck {
       return;
     }
     slackSlings(places, end);
-    legs(places, end);
+    legs(begins);
+  }
+
+  private double ropeWeight() {
+    return gravity
+        * Si.value(
+            solution.plan().rope().flatMap(Rope::linearDensity).orElseThrow(),
+            Kind.LINEAR_DENSITY,
+            "linear density");
   }
 
   private double[] end() {
@@ -219,36 +247,17 @@ final class EquilibriumCheck {
     }
   }
 
-  private void legs(List<double[]> places, double[] end) {
-    if (solution.legs().size() != places.size() + 1) {
-      wrong.add("legs: " + solution.legs().size() + " for " + places.size() + " bearing contacts");
+  private void legs(List<double[]> begins) {
+    if (solution.legs().size() != begins.size()) {
+      wrong.add("legs: " + solution.legs().size() + " for " + begins.size());
       return;
     }
-    double tension = load;
-    for (int i = 0; i < solution.legs().size(); i++) {
-      Leg leg = solution.legs().get(i);
-      double[] direction;
-      if (i == 0) {
-        direction = Plain.times(-1, loadDirection(arrangement));
-      } else {
-        double[] to = i < places.size() ? places.get(i) : end;
-        direction =
-            to == null ? new double[] {0, 0, -1} : Plain.unit(Plain.minus(to, places.get(i - 1)));
-        tension =
-            Si.value(
-                solution.contacts().stream()
-                    .filter(ContactResult::bears)
-                    .toList()
-                    .get(i - 1)
-                    .tensionOut(),
-                Kind.FORCE,
-                "tension");
-      }
+    for (int i = 0; i < begins.size(); i++) {
       same(
           "pull of leg " + i,
-          leg.pull().in(Kind.FORCE),
-          Plain.times(tension, direction),
-          Tolerances.RESIDUAL * Math.max(load, tension));
+          solution.legs().get(i).pull().in(Kind.FORCE),
+          begins.get(i),
+          Tolerances.RESIDUAL * Math.max(load, Plain.size(begins.get(i))));
     }
   }
 
@@ -331,7 +340,7 @@ final class EquilibriumCheck {
           new BentStem.Pull(
               Si.value(device.at(), Kind.LENGTH, "at"),
               last.end().orElseThrow().in(Kind.LENGTH),
-              Plain.times(-1, last.pull().in(Kind.FORCE))));
+              last.pullAtEnd().in(Kind.FORCE)));
     }
     return pulls;
   }

@@ -145,11 +145,16 @@ final class Mesh {
     for (int j = 0; j < contacts; j++) {
       contactNode[j] = rods[spec.contactStem()[j]].nodeIndex(spec.contactAt()[j]);
     }
+    double[] ropeWeight = spec.ropeWeight().clone();
+    for (int j = 0; j < ropeWeight.length; j++) {
+      ropeWeight[j] /= spec.load();
+    }
     RopePath path =
         new RopePath(
             spec.law(),
             spec.parameter(),
             spec.sling(),
+            ropeWeight,
             spec.raising(),
             spec.loadDirection(),
             spec.end());

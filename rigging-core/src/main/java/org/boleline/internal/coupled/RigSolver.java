@@ -20,6 +20,8 @@ public final class RigSolver {
     UNSTABLE,
     /** The rope pulls two neighbouring points together: the plan has no meaning for the model. */
     TOGETHER,
+    /** A leg of the rope weighs more than its tension holds up. */
+    TOO_HEAVY,
     /** The cells are too coarse to go on; only within the solver. */
     TOO_COARSE,
     /** The solver gave up. */
@@ -53,6 +55,7 @@ public final class RigSolver {
   private String reason = "";
   private Ending ending = Ending.NOT_SOLVED;
   private int together = -1;
+  private int tooHeavy = -1;
 
   /**
    * Solves an arrangement at its full load, with cells as fine as the solution asks for.
@@ -103,7 +106,7 @@ public final class RigSolver {
 
   private boolean isFine() {
     return switch (ending) {
-      case TOGETHER -> true;
+      case TOGETHER, TOO_HEAVY -> true;
       case NOT_SOLVED, TOO_COARSE -> false;
       case STABLE, UNSTABLE -> Mesh.roughness(state.rods()) <= limit();
     };
@@ -167,6 +170,11 @@ public final class RigSolver {
   /** The contact that the rope pulls to the one before it; see {@link RopePath#together()}. */
   public int together() {
     return together;
+  }
+
+  /** The contact behind which a leg is too heavy; see {@link RopePath#tooHeavy()}. */
+  public int tooHeavy() {
+    return tooHeavy;
   }
 
   /** How the solve ended. */
@@ -410,12 +418,18 @@ public final class RigSolver {
       }
       increment = 0.5 * (next - at);
       together = Math.max(rig.path().together(), rig.path().conflict());
+      tooHeavy = rig.path().tooHeavy();
       System.arraycopy(here, 0, state.y, 0, here.length);
       set(weight, at);
       rig.path().startFrom(rope);
       state.evaluate();
-      if (together >= 0 && increment < (at == 0 ? 1e-3 : 1e-5) * target) {
-        return Ending.TOGETHER;
+      if (increment < (at == 0 ? 1e-3 : 1e-5) * target) {
+        if (tooHeavy >= 0) {
+          return Ending.TOO_HEAVY;
+        }
+        if (together >= 0) {
+          return Ending.TOGETHER;
+        }
       }
       if (increment < least) {
         if (ratio < 0.05) {

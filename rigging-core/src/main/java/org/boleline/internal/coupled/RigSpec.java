@@ -12,6 +12,8 @@ import org.boleline.internal.path.RopePath;
  * @param law friction law of each contact
  * @param parameter its parameter
  * @param sling sling length of each contact
+ * @param ropeWeight weight of each length of the leg behind each contact, N/m; zero where it does
+ *     not count
  * @param raising true if tension rises toward the tail
  * @param loadDirection unit vector from the first contact toward the load
  * @param end how the rope ends
@@ -27,6 +29,7 @@ public record RigSpec(
     int[] law,
     double[] parameter,
     double[] sling,
+    double[] ropeWeight,
     boolean raising,
     double[] loadDirection,
     RopePath.End end,

@@ -12,6 +12,10 @@ import org.boleline.internal.friction.FrictionKernel;
  * minimum of a convex function (the rope's length less the load's height), so the set of bearing
  * contacts is unique there; with friction it is solved the same way.
  *
+ * <p>Legs are straight. A leg whose weight counts is taut enough to hang as a parabola: at each end
+ * half its weight adds to the tension along its chord. Friction then acts between the tensions at
+ * the ends; what that changes is brought up to date around Newton's method.
+ *
  * <p>Not thread-safe: a solver's scratch pad.
  */
 public final class RopePath {
@@ -30,6 +34,8 @@ public final class RopePath {
   private static final double CONVERGED = 1e-12;
 
   private static final double ROUNDING = 1e-15;
+  private static final int WEIGHINGS = 60;
+  private static final double WEIGHED = 1e-13;
 
   /** Movements up to this size, in metres, are followed in linear response. */
   private static final double LITTLE = 0.05;
@@ -38,6 +44,7 @@ public final class RopePath {
   private final int[] law;
   private final double[] parameter;
   private final double[] sling;
+  private final double[] ropeWeight;
   private final boolean raising;
   private final double[] loadDirection;
   private final End end;
@@ -50,6 +57,10 @@ public final class RopePath {
   private final double[] turn;
   private final double[] forceChange;
   private final double[] pull;
+  private final double[] half;
+  private final double[] correction;
+  private final double[] tensionIn;
+  private final double[] tensionOut;
   private final int[] chain;
   private int bearing;
   private final double[] in;
@@ -67,6 +78,7 @@ public final class RopePath {
   private final double[] shift;
   private final double[] nearest = new double[3];
   private boolean anySling;
+  private boolean anyWeight;
   private boolean started;
 
   /** Whether the matrix at the last solution stands factored. */
@@ -74,6 +86,7 @@ public final class RopePath {
 
   private int together = -1;
   private int conflict = -1;
+  private int tooHeavy = -1;
 
   /**
    * Makes a path.
@@ -81,6 +94,8 @@ public final class RopePath {
    * @param law friction law of each contact, as in {@link FrictionKernel}
    * @param parameter its parameter
    * @param sling sling length of each contact, m; zero if it sits at its attachment
+   * @param ropeWeight weight of each length of the leg behind each contact, over the load's
+   *     tension, 1/m; zero where it does not count
    * @param raising true if tension rises toward the tail
    * @param loadDirection unit vector from the first contact toward the load
    * @param end how the rope ends
@@ -89,6 +104,7 @@ public final class RopePath {
       int[] law,
       double[] parameter,
       double[] sling,
+      double[] ropeWeight,
       boolean raising,
       double[] loadDirection,
       End end) {
@@ -96,6 +112,7 @@ public final class RopePath {
     this.law = law.clone();
     this.parameter = parameter.clone();
     this.sling = sling.clone();
+    this.ropeWeight = ropeWeight.clone();
     this.raising = raising;
     this.loadDirection = loadDirection.clone();
     this.end = end;
@@ -109,6 +126,14 @@ public final class RopePath {
     tension = new double[contacts];
     turn = new double[contacts];
     pull = new double[contacts];
+    half = new double[contacts];
+    correction = new double[contacts];
+    java.util.Arrays.fill(correction, 1);
+    tensionIn = new double[contacts];
+    tensionOut = new double[contacts];
+    for (double weight : ropeWeight) {
+      anyWeight |= weight > 0;
+    }
     chain = new int[contacts];
     in = new double[3 * contacts];
     out = new double[3 * contacts];
@@ -142,9 +167,24 @@ public final class RopePath {
     return force;
   }
 
-  /** Tension behind each contact; the live array. */
+  /** Tension along the chord of the leg behind each contact; the live array. */
   public double[] tension() {
     return tension;
+  }
+
+  /** Tension just before each contact; the live array. */
+  public double[] tensionIn() {
+    return tensionIn;
+  }
+
+  /** Tension just behind each contact; the live array. */
+  public double[] tensionOut() {
+    return tensionOut;
+  }
+
+  /** Half the weight of the leg behind a contact. */
+  public double halfWeight(int contact) {
+    return bears[contact] ? half[contact] : 0;
   }
 
   /** Turn at each contact; the live array. */
@@ -169,7 +209,16 @@ public final class RopePath {
 
   /** Tension at the tail, relative to that of the load leg. */
   public double tailTension() {
-    return bearing == 0 ? 1 : tension[chain[bearing - 1]];
+    if (bearing == 0) {
+      return 1;
+    }
+    int last = chain[bearing - 1];
+    double h = half[last];
+    double along = tension[last];
+    if (h == 0) {
+      return along;
+    }
+    return Math.sqrt(along * along + 2 * h * along * out[3 * bearing - 1] + h * h);
   }
 
   /**
@@ -237,6 +286,11 @@ public final class RopePath {
     return conflict;
   }
 
+  /** The contact behind which a leg weighs more than its tension holds up; or minus one. */
+  public int tooHeavy() {
+    return tooHeavy;
+  }
+
   /** Where a solve starts from. */
   @SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
   public record Start(
@@ -277,6 +331,7 @@ public final class RopePath {
   public boolean solve() {
     together = -1;
     conflict = -1;
+    tooHeavy = -1;
     started = search();
     factored = started;
     return started;
@@ -300,10 +355,10 @@ public final class RopePath {
     boolean relaxed = false;
     int rounds = 40 + 6 * contacts;
     for (int round = 0; round < rounds; round++) {
-      boolean found = newton();
+      boolean found = balance();
       if (!relaxed && (!found || round == 8)) {
         relaxed = true;
-        found = relax() && newton();
+        found = relax() && balance();
       }
       if (!found) {
         break;
@@ -447,9 +502,10 @@ public final class RopePath {
     double w = Math.atan2(sine, -cosine);
     int j = chain[i];
     turn[j] = w;
-    ratio[i] = FrictionKernel.ratio(law[j], parameter[j], w);
+    ratio[i] = correction[j] * FrictionKernel.ratio(law[j], parameter[j], w);
     double perSine = sine > 1e-13 ? 1 / sine : 0;
-    slope[i] = perSine == 0 ? 0 : FrictionKernel.ratioSlope(law[j], parameter[j], w);
+    slope[i] =
+        perSine == 0 ? 0 : correction[j] * FrictionKernel.ratioSlope(law[j], parameter[j], w);
     for (int d = 0; d < 3; d++) {
       turnIn[o + d] = perSine * perIn[i] * (out[o + d] - cosine * in[o + d]);
       turnOut[o + d] = perSine * perOut[i] * (in[o + d] - cosine * out[o + d]);
@@ -481,8 +537,86 @@ public final class RopePath {
             (place[3 * j + d] - attachment[3 * j + d])
                 * (before * in[3 * i + d] + tension[j] * out[3 * i + d]);
       }
+      along -= (place[3 * j + 2] - attachment[3 * j + 2]) * hanging(i);
       pull[j] = along / (sling[j] * sling[j]);
     }
+  }
+
+  /** Weight of the legs that hangs on a bearing contact. */
+  private double hanging(int i) {
+    return half[chain[i]] + (i == 0 ? 0 : half[chain[i - 1]]);
+  }
+
+  /** Newton's method, with the weight of the legs brought up to date around it. */
+  private boolean balance() {
+    if (!anyWeight) {
+      return newton();
+    }
+    for (int pass = 0; pass < WEIGHINGS; pass++) {
+      if (!newton()) {
+        return false;
+      }
+      double changed = weigh();
+      if (changed < WEIGHED) {
+        return true;
+      }
+      if (Double.isNaN(changed)) {
+        break;
+      }
+    }
+    java.util.Arrays.fill(correction, 1);
+    java.util.Arrays.fill(half, 0);
+    return false;
+  }
+
+  /**
+   * Notes half the weight of every leg, and how friction between the tensions at the ends differs
+   * from friction between those along the chords.
+   *
+   * @return how much that changed; NaN if a leg weighs more than its tension can hold up
+   */
+  private double weigh() {
+    double most = 0;
+    double halfBefore = 0;
+    double[] a = new double[3];
+    double[] b = new double[3];
+    for (int i = 0; i < bearing; i++) {
+      int j = chain[i];
+      double h = perOut[i] == 0 ? 0 : 0.5 * ropeWeight[j] / perOut[i];
+      double before = tensionBefore(i);
+      for (int d = 0; d < 3; d++) {
+        a[d] = before * in[3 * i + d];
+        b[d] = tension[j] * out[3 * i + d];
+      }
+      a[2] -= halfBefore;
+      b[2] -= h;
+      double cx = a[1] * b[2] - a[2] * b[1];
+      double cy = a[2] * b[0] - a[0] * b[2];
+      double cz = a[0] * b[1] - a[1] * b[0];
+      double w =
+          Math.atan2(
+              Math.sqrt(cx * cx + cy * cy + cz * cz), -(a[0] * b[0] + a[1] * b[1] + a[2] * b[2]));
+      double t = FrictionKernel.ratio(law[j], parameter[j], w);
+      double tight = halfBefore == 0 ? before : Math.sqrt(a[0] * a[0] + a[1] * a[1] + a[2] * a[2]);
+      double behind = raising ? tight * t : tight / t;
+      double up = out[3 * i + 2];
+      double root = behind * behind - h * h * (1 - up * up);
+      double along = h == 0 ? behind : h * up + Math.sqrt(root);
+      if (!(root > 0 && along > 0)) {
+        tooHeavy = j;
+        return Double.NaN;
+      }
+      double wanted = raising ? along / before : before / along;
+      double next = wanted / ratio[i] * correction[j];
+      most = Math.max(most, Math.max(Math.abs(next / correction[j] - 1), Math.abs(h - half[j])));
+      correction[j] = next;
+      half[j] = h;
+      turn[j] = w;
+      tensionIn[j] = tight;
+      tensionOut[j] = behind;
+      halfBefore = h;
+    }
+    return most;
   }
 
   private boolean newton() {
@@ -569,6 +703,9 @@ public final class RopePath {
         square += arm * arm;
         residual[o + d] =
             sling[j] > 0 ? before * in[3 * i + d] + after * out[3 * i + d] - pull[j] * arm : arm;
+      }
+      if (sling[j] > 0) {
+        residual[o + 2] -= hanging(i);
       }
       residual[o + 3] = sling[j] > 0 ? 0.5 * (square / sling[j] - sling[j]) : pull[j];
       residual[o + 4] = raising ? after - before * ratio[i] : after * ratio[i] - before;
@@ -831,16 +968,25 @@ public final class RopePath {
   private void finish() {
     java.util.Arrays.fill(force, 0);
     double before = 1;
+    double behind = 1;
     int i = 0;
     for (int j = 0; j < contacts; j++) {
       if (bears[j]) {
         for (int d = 0; d < 3; d++) {
           force[3 * j + d] = before * in[3 * i + d] + tension[j] * out[3 * i + d];
         }
+        force[3 * j + 2] -= hanging(i);
+        if (!anyWeight) {
+          tensionIn[j] = before;
+          tensionOut[j] = tension[j];
+        }
         before = tension[j];
+        behind = tensionOut[j];
         i++;
       } else {
         tension[j] = before;
+        tensionIn[j] = behind;
+        tensionOut[j] = behind;
         turn[j] = 0;
       }
     }
@@ -848,6 +994,9 @@ public final class RopePath {
       for (int d = 0; d < 3; d++) {
         force[3 * contacts + d] =
             bearing == 0 ? loadDirection[d] : -before * out[3 * (bearing - 1) + d];
+      }
+      if (bearing > 0) {
+        force[3 * contacts + 2] -= half[chain[bearing - 1]];
       }
     }
   }

@@ -61,6 +61,7 @@ class TangentTest {
             new int[] {FrictionKernel.ROUND, FrictionKernel.SHEAVE},
             new double[] {0.2, 0.95},
             new double[] {sling, 0.5 * sling},
+            new double[2],
             raising,
             new double[] {0, 0, -1},
             RopePath.End.DEVICE,

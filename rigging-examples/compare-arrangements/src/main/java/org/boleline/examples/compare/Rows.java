@@ -224,6 +224,7 @@ final class Rows {
     labels.put(Share.Origin.OTHER_STEMS, "legs to other stems");
     labels.put(Share.Origin.OWN_WEIGHT, "own weight");
     labels.put(Share.Origin.MASSES, "hung masses");
+    labels.put(Share.Origin.ROPE_WEIGHT, "weight of the rope");
     return labels;
   }
 

@@ -121,6 +121,7 @@ final class StemEffects {
       case OTHER_STEMS -> "legs to other stems " + turned(before, after, most);
       case OWN_WEIGHT -> "own weight" + moved(before, after, most);
       case MASSES -> "the weight of the hung masses" + moved(before, after, most);
+      case ROPE_WEIGHT -> "the weight of the rope's legs" + moved(before, after, most);
     };
   }
 
