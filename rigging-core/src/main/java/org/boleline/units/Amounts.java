@@ -7,6 +7,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import tech.units.indriya.quantity.Quantities;
 
@@ -244,5 +245,15 @@ public final class Amounts {
    */
   public static Quantity<Time> seconds(double value) {
     return amount(value, Units.SECOND);
+  }
+
+  /**
+   * Makes an amount in metres per second.
+   *
+   * @param value how many metres per second
+   * @return the amount
+   */
+  public static Quantity<Speed> metresPerSecond(double value) {
+    return amount(value, Units.METRE_PER_SECOND);
   }
 }

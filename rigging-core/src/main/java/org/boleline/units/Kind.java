@@ -12,6 +12,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 
@@ -50,6 +51,9 @@ public final class Kind<Q extends Quantity<Q>> {
 
   /** Volume, in cubic metres. */
   public static final Kind<Volume> VOLUME = new Kind<>("volume", Units.CUBIC_METRE, "m3");
+
+  /** Speed, in metres per second. */
+  public static final Kind<Speed> SPEED = new Kind<>("speed", Units.METRE_PER_SECOND, "m/s");
 
   /** Acceleration, in metres per second squared. */
   public static final Kind<Acceleration> ACCELERATION =

@@ -12,6 +12,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Speed;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import tech.units.indriya.AbstractUnit;
@@ -53,6 +54,9 @@ public final class Units {
 
   /** Cubic metre, SI unit of volume. */
   public static final Unit<Volume> CUBIC_METRE = tech.units.indriya.unit.Units.CUBIC_METRE;
+
+  /** Metre per second, SI unit of speed. */
+  public static final Unit<Speed> METRE_PER_SECOND = tech.units.indriya.unit.Units.METRE_PER_SECOND;
 
   /** Metre per second squared, SI unit of acceleration. */
   public static final Unit<Acceleration> METRE_PER_SQUARE_SECOND =

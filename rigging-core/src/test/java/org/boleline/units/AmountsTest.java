@@ -43,7 +43,8 @@ class AmountsTest {
           Map.entry("kilogramsPerMetre", "kg/m"),
           Map.entry("newtonMetres", "N.m"),
           Map.entry("newtonMetresPerRadian", "N.m/rad"),
-          Map.entry("seconds", "s"));
+          Map.entry("seconds", "s"),
+          Map.entry("metresPerSecond", "m/s"));
 
   static Stream<Method> factories() {
     return Arrays.stream(Amounts.class.getDeclaredMethods())

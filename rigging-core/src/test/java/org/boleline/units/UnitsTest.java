@@ -76,6 +76,7 @@ class UnitsTest {
         arguments("CUBIC_METRE", "m3", 3, 0, 0, number("1")),
         arguments("METRE_CUBED", "m3", 3, 0, 0, number("1")),
         arguments("METRE_TO_THE_FOURTH", "m4", 4, 0, 0, number("1")),
+        arguments("METRE_PER_SECOND", "m/s", 1, 0, -1, number("1")),
         arguments("METRE_PER_SQUARE_SECOND", "m/s2", 1, 0, -2, number("1")));
   }
 
