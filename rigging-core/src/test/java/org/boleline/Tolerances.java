@@ -158,9 +158,6 @@ public final class Tolerances {
   /** The same for stems bent into hooks, where a link spans much of a bend. */
   public static final double FAR_BENT_CHAIN = 2e-2;
 
-  /** A clearance to a box against the least over a fine row of places, relative to the rope. */
-  public static final double FINE_ROW = 1e-6;
-
   private Tolerances() {}
 
   /**
