@@ -25,8 +25,9 @@ import org.jspecify.annotations.Nullable;
  * in that posture. It is far more than the distance from the cut to the point.
  *
  * <p>The piece stood on the axis of a straight stem. The sling hangs plumb from its attachment, as
- * the load pulls it; nothing runs through the point, and the rope has not stretched yet. Where the
- * rope pulls the point up before the cut, state the slack as seen with the point hanging down.
+ * the load pulls it; nothing runs through the point, and the rope has not stretched yet. If the
+ * rope draws the point up before the cut, what counts is still the place where it hangs: the tail,
+ * led straight down, gives that rope to the load leg as the point comes down.
  *
  * <p>Positions are from the ground plumb below the cut; z is up. Immutable and thread-safe;
  * equality is exact, on what was stated.
@@ -391,8 +392,7 @@ public final class CutGeometry {
      * States the slack of the rope between point and tie before the cut; without this there is
      * none.
      *
-     * @param slack length of that rope less the straight distance, with the point hanging down,
-     *     zero to 200 m, not null
+     * @param slack length of that rope less the straight distance, zero to 200 m, not null
      * @return this builder
      */
     public Builder slack(Quantity<Length> slack) {

@@ -57,10 +57,12 @@ public final class Swing {
   private static final int FIGURES = 3;
 
   private static final double MOST_MASS = 1e6;
+  private static final double LEAST_LENGTH = 1e-3;
   private static final double MOST_LENGTH = 1000;
   private static final double MOST_COORDINATE = 1e5;
   private static final double MOST_AZIMUTH = 100;
   private static final double MOST_SPEED = 1000;
+  private static final double LEAST_GRAVITY = 1e-3;
   private static final double MOST_GRAVITY = 1000;
 
   /** What was stated, in SI units; u and w are the level and the upward speed. */
@@ -157,8 +159,8 @@ public final class Swing {
    * @source pendulum, in physics texts; derived
    * @accuracy rounding only; relative error of the tension below 1e-12
    * @param mass mass of the piece, above zero, at most 1000 t, not null
-   * @param length rope from the point to the centre of gravity of the piece, above zero, at most 1
-   *     km, not null
+   * @param length rope from the point to the centre of gravity of the piece, from 1 mm to 1 km, not
+   *     null
    * @param angle angle of the release from plumb, zero to half a turn, not null; above a right
    *     angle the piece is above the level of the point and flies first
    * @return the swing
@@ -174,7 +176,7 @@ public final class Swing {
             refusals ->
                 new Stated(
                     refusals.at("mass").aboveZero(mass, Kind.MASS, MOST_MASS),
-                    refusals.at("length").aboveZero(length, Kind.LENGTH, MOST_LENGTH),
+                    refusals.at("length").between(length, Kind.LENGTH, LEAST_LENGTH, MOST_LENGTH),
                     refusals.at("angle").between(angle, Kind.ANGLE, 0, Math.PI),
                     Vector.ofSi(Kind.LENGTH, 0, 0, 0),
                     0,
@@ -328,7 +330,7 @@ public final class Swing {
   /**
    * Returns this swing under another gravity.
    *
-   * @param gravity above zero, at most 1000 m/s2, not null
+   * @param gravity from 0.001 to 1000 m/s2, not null
    * @return the swing
    * @throws org.boleline.explain.PlanRefusedException if it is outside its range
    */
@@ -336,7 +338,10 @@ public final class Swing {
     requireNonNull(gravity, "gravity");
     double g =
         Refusals.check(
-            refusals -> refusals.at("gravity").aboveZero(gravity, Kind.ACCELERATION, MOST_GRAVITY));
+            refusals ->
+                refusals
+                    .at("gravity")
+                    .between(gravity, Kind.ACCELERATION, LEAST_GRAVITY, MOST_GRAVITY));
     return new Swing(
         new Stated(
             stated.mass,

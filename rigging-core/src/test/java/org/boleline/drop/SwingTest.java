@@ -254,6 +254,37 @@ class SwingTest {
         .isCloseTo(0, absolute(EXACT * WEIGHT));
   }
 
+  /** Whatever is stated, within and beyond what a site has. */
+  @Property
+  void every_swing_has_its_numbers_and_stays_within_its_rope(
+      @ForAll @Scale(15) @DoubleRange(min = 0, max = Math.PI) double angle,
+      @ForAll @Scale(15) @DoubleRange(min = 0, max = 1) double slack,
+      @ForAll @Scale(9) @DoubleRange(min = 1e-3, max = 1000) double length,
+      @ForAll @Scale(9) @DoubleRange(min = 1e-3, max = 1000) double gravity,
+      @ForAll @Scale(15) @DoubleRange(min = -1, max = 1) double level,
+      @ForAll @Scale(15) @DoubleRange(min = -1, max = 1) double up,
+      @ForAll @Scale(9) @DoubleRange(min = 0, max = 40) double speed) {
+    double scale = Math.min(1000, speed * Math.sqrt(gravity * length));
+    Swing swing =
+        Swing.of(kilograms(MASS), metres(length), radians(angle))
+            .withSlack(metres(length * slack))
+            .withVelocity(metresPerSecond(level * scale), metresPerSecond(up * scale))
+            .withGravity(Si.of(gravity, Kind.ACCELERATION));
+    assertThat(si(swing.greatestTension(), Kind.FORCE)).isPositive();
+    for (SwingCatch one : swing.catches()) {
+      assertThat(si(one.radialSpeed(), Kind.SPEED)).isGreaterThan(-EXACT * (1 + scale));
+      assertThat(si(one.position().magnitude(), Kind.LENGTH))
+          .isCloseTo(length, absolute(EXACT * length));
+    }
+    for (double coordinate : swing.extents().least().in(Kind.LENGTH)) {
+      assertThat(coordinate).isGreaterThan(-length * (1 + EXACT));
+    }
+    for (double coordinate : swing.extents().most().in(Kind.LENGTH)) {
+      assertThat(coordinate).isLessThan(length * (1 + EXACT));
+    }
+    assertThat(si(swing.reachOut(), Kind.LENGTH)).isLessThan(length * (1 + EXACT));
+  }
+
   @Test
   void numbers_are_those_of_their_steps() {
     Swing swing = Swing.of(kilograms(MASS), metres(6), degrees(70)).withSlack(metres(1));
@@ -288,7 +319,7 @@ class SwingTest {
 
   @Test
   void all_that_is_wrong_is_said_at_once() {
-    assertThat(refused(() -> Swing.of(kilograms(0), metres(-1), degrees(181))).refusals())
+    assertThat(refused(() -> Swing.of(kilograms(0), metres(0.0009), degrees(181))).refusals())
         .extracting(Refusal::place)
         .containsExactly("/mass", "/length", "/angle");
     Swing swing = Swing.of(kilograms(MASS), metres(6), degrees(60));
