@@ -527,7 +527,7 @@ final class Extraction {
     StrengthSearch search =
         new StrengthSearch(
             solver,
-            factor -> RigSolver.solved(resolved.spec(arrangement, motion, factor)),
+            factor -> RigSolver.solvedIfEasy(resolved.spec(arrangement, motion, factor)),
             found -> use(found.state().rods()[stem], compression, bending),
             resting,
             full);

@@ -3,6 +3,7 @@ package org.boleline.statics;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
 import org.boleline.internal.coupled.RigSolver;
+import org.jspecify.annotations.Nullable;
 
 /** Finds the share of the rig load at which a use of strength reaches one. */
 final class StrengthSearch {
@@ -25,6 +26,9 @@ final class StrengthSearch {
 
   /** The load the solver counts as one, over the full load. */
   private double scale = 1;
+
+  /** The state at the greatest load known to leave strength over; null before the first. */
+  private RigSolver.@Nullable Place below;
 
   private double lostAt = Double.POSITIVE_INFINITY;
   private int longWays;
@@ -76,6 +80,7 @@ final class StrengthSearch {
     while (atHigh < 0) {
       low = high;
       atLow = atHigh;
+      below = solver.place();
       double guess = (1 - resting) / Math.max(1e-12, full - resting);
       high = Math.min(Math.max(1.02 * guess, 1.5 * high), 3 * high);
       if (low > most) {
@@ -105,6 +110,7 @@ final class StrengthSearch {
       if (value < 0) {
         low = middle;
         atLow = value;
+        below = solver.place();
         atHigh = side < 0 ? 0.5 * atHigh : atHigh;
         side = -1;
       } else {
@@ -127,11 +133,13 @@ final class StrengthSearch {
     if (++longWays > MOST_LONG_WAYS) {
       return Double.NaN;
     }
-    RigSolver.Ending ending = solver.follow(factor / scale);
+    RigSolver.Ending ending =
+        below == null ? solver.follow(factor / scale) : solver.onward(below, factor / scale);
     if (ending == RigSolver.Ending.TOO_COARSE || ending == RigSolver.Ending.NOT_SOLVED) {
       // The cells that do for the full load may be too coarse for more.
       solver = afresh.apply(factor);
       scale = factor;
+      below = null;
       ending = solver.ending();
     }
     if (ending == RigSolver.Ending.UNSTABLE) {

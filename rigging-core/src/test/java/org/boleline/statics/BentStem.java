@@ -378,12 +378,14 @@ final class BentStem {
   }
 
   /**
-   * The moment that works on a rotation vector, to second order in it, as the theory page of the
-   * library states it (STA-5).
+   * The moment that works on a rotation vector, as the theory page of the library has it (STA-5).
    */
   private static double[] working(double[] turn, double[] moment) {
+    double f = Plain.size(turn);
+    double first = f < 1e-3 ? 0.5 - f * f / 24 : (1 - Math.cos(f)) / (f * f);
+    double second = f < 1e-3 ? 1.0 / 6 - f * f / 120 : (f - Math.sin(f)) / (f * f * f);
     double[] once = Plain.cross(turn, moment);
     double[] twice = Plain.cross(turn, once);
-    return Plain.plus(Plain.minus(moment, Plain.times(0.5, once)), Plain.times(1.0 / 6, twice));
+    return Plain.plus(Plain.minus(moment, Plain.times(first, once)), Plain.times(second, twice));
   }
 }

@@ -53,9 +53,8 @@ class RandomArrangementsTest {
         .forEach(System.out::println);
     assertThat(outcomes).filteredOn(o -> o.ending == Ending.WRONG).isEmpty();
     assertThat(counts.getOrDefault(Ending.NOT_SOLVED, 0L))
-        .as(
-            "the aim is zero; what is left are ropes whose friction multiplies the load by thousands")
-        .isLessThanOrEqualTo(Math.max(2, COUNT / 100));
+        .as("unsolved: one in some thousands, where friction makes the rope jump onto a point")
+        .isLessThanOrEqualTo(COUNT / 2000);
     assertThat(counts).containsKeys(Ending.SOLUTION, Ending.LOST_STABILITY);
   }
 

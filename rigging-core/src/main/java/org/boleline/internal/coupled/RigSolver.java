@@ -38,8 +38,10 @@ public final class RigSolver {
   private static final int MESHES = 14;
   private static final int MOST_UNKNOWNS = 4000;
   private static final int MOST_STEPS = 1500;
+  private static final int FEW_STEPS = 200;
 
   private final Rig rig;
+  private final int mostSteps;
   private final RigState state;
   private final RigState rest;
   private final Krylov krylov;
@@ -59,8 +61,23 @@ public final class RigSolver {
    * @return the solver, with the state found and how it ended
    */
   public static RigSolver solved(RigSpec spec) {
+    return solved(spec, MOST_STEPS);
+  }
+
+  /**
+   * Solves an arrangement with a limited effort, for searches that may go without an answer: where
+   * the loading path asks for many small steps it gives up early.
+   *
+   * @param spec the arrangement
+   * @return the solver, with the state found and how it ended; it keeps to its limit
+   */
+  public static RigSolver solvedIfEasy(RigSpec spec) {
+    return solved(spec, FEW_STEPS);
+  }
+
+  private static RigSolver solved(RigSpec spec, int mostSteps) {
     Mesh mesh = Mesh.of(spec);
-    RigSolver solver = new RigSolver(mesh.rig());
+    RigSolver solver = new RigSolver(mesh.rig(), mostSteps);
     solver.solve();
     boolean halved = false;
     for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
@@ -71,7 +88,10 @@ public final class RigSolver {
       }
       halved |= !rough;
       mesh = rough ? mesh.finer(solver.state.rods(), limit) : mesh.halved();
-      solver = new RigSolver(mesh.rig());
+      if (mostSteps < MOST_STEPS && solver.ending == Ending.NOT_SOLVED) {
+        return solver;
+      }
+      solver = new RigSolver(mesh.rig(), mostSteps);
       solver.solve();
     }
     if (solver.ending == Ending.TOO_COARSE) {
@@ -99,8 +119,9 @@ public final class RigSolver {
     return Math.max(1e-12, sharpness * Math.min(Mesh.FINE, Mesh.FINE_SHARE * turn));
   }
 
-  private RigSolver(Rig rig) {
+  private RigSolver(Rig rig, int mostSteps) {
     this.rig = rig;
+    this.mostSteps = mostSteps;
     state = new RigState(rig);
     rest = new RigState(rig);
     int n = rig.unknowns();
@@ -232,7 +253,7 @@ public final class RigSolver {
     state.gravity = 1;
     Ending ending;
     if (anyBendsUnderWeight()) {
-      ending = stepwise(1, true);
+      ending = stepwise(0, 1, true, mostSteps);
     } else {
       state.evaluate();
       stiffness = krylov.leastEigenvalue(state, ACCURACY);
@@ -252,21 +273,29 @@ public final class RigSolver {
   public Ending follow(double factor) {
     state.gravity = 1;
     System.arraycopy(rest.y, 0, state.y, 0, rest.y.length);
-    return stepwise(factor, false);
+    return stepwise(0, factor, false, mostSteps);
+  }
+
+  /** A state on the loading path to come back to. */
+  @SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
+  public record Place(double[] vector, RopePath.Start rope, double loadFactor) {}
+
+  /** The present state, to come back to. */
+  public Place place() {
+    return new Place(state.y.clone(), rig.path().start(), state.loadFactor);
   }
 
   /**
-   * Goes from the present state to another share of the full load: at once if little turns, else
-   * along the path from rest.
+   * Goes along the loading path from a place on it to a greater share of the full load.
    *
-   * @param factor share of the full load, above zero
-   * @return how it ended; the stability of a state reached at once is not tested
+   * @param place a state of this solver on the path
+   * @param factor share of the full load, above that of the place
+   * @return how it ended; given up early where many small steps would be needed
    */
-  public Ending reach(double factor) {
-    if (step(factor)) {
-      return Ending.STABLE;
-    }
-    return follow(factor);
+  public Ending onward(Place place, double factor) {
+    System.arraycopy(place.vector(), 0, state.y, 0, state.y.length);
+    rig.path().startFrom(place.rope());
+    return stepwise(place.loadFactor(), factor, false, FEW_STEPS);
   }
 
   /**
@@ -315,16 +344,16 @@ public final class RigSolver {
   }
 
   /** Follows the path in steps, testing stability at each. */
-  private Ending stepwise(double target, boolean weight) {
-    double at = 0;
-    set(weight, 0);
+  private Ending stepwise(double from, double target, boolean weight, int most) {
+    double at = from;
+    set(weight, from);
     if (!state.evaluate()) {
       reason = "no rope path at rest";
       return Ending.NOT_SOLVED;
     }
     double ratio = krylov.leastEigenvalue(state, ACCURACY);
     if (!(ratio > 0)) {
-      lostAt = 0;
+      lostAt = from;
       return Ending.UNSTABLE;
     }
     RigState last = new RigState(rig);
@@ -333,12 +362,12 @@ public final class RigSolver {
     RopePath.Start rope = rig.path().start();
     double before = 0;
     boolean hasBefore = false;
-    double increment = 0.1 * target;
+    double increment = 0.1 * (target - from);
     double least = 1e-10 * target;
     int steps = 0;
     while (at < target) {
-      if (++steps > MOST_STEPS) {
-        reason = "more than " + MOST_STEPS + " steps along the loading path";
+      if (++steps > most) {
+        reason = "more than " + most + " steps along the loading path";
         return Ending.NOT_SOLVED;
       }
       double next = Math.min(target, at + increment);

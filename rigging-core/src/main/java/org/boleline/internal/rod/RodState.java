@@ -31,6 +31,7 @@ public final class RodState {
   final double[] nodeMomentOver;
   final double[] nodeForceOver;
   final double[] root = new double[2];
+  private final RootTurn rootTurn = new RootTurn();
 
   private final double[] loadForce;
   private final double[] loadMoment;
@@ -111,6 +112,7 @@ public final class RodState {
     double give = 1 / Math.sqrt(rod.rootStiffness);
     root[0] = give * y[end];
     root[1] = give * y[end + 1];
+    rootTurn.of(Math.hypot(root[0], root[1]));
   }
 
   /** Integrates the curvature upward: rotations, tangents, positions. */
@@ -394,15 +396,38 @@ public final class RodState {
     return Math.sqrt(most);
   }
 
-  /** Moment conjugate to the root's rotation vector: m - 1/2 th x m + 1/6 th x (th x m). */
+  /**
+   * Moment that works on the root's rotation vector th: m - A th x m + B th x (th x m), its level
+   * parts, with A and B as in {@link RootTurn}.
+   */
   private void rootMoment(double mx, double my, double mz, double[] out) {
     double a = root[0];
     double b = root[1];
-    double cx = b * mz;
-    double cy = -a * mz;
     double cz = a * my - b * mx;
-    out[0] = mx - 0.5 * cx + b * cz / 6;
-    out[1] = my - 0.5 * cy - a * cz / 6;
+    out[0] = mx - rootTurn.first * b * mz + rootTurn.second * b * cz;
+    out[1] = my + rootTurn.first * a * mz - rootTurn.second * a * cz;
+  }
+
+  /** Adds the change of that moment which a change of th alone brings. */
+  private void addRootChange(double da, double db, double[] out) {
+    double a = root[0];
+    double b = root[1];
+    double mx = nodeMoment[0];
+    double my = nodeMoment[1];
+    double mz = nodeMoment[2];
+    double cz = a * my - b * mx;
+    double dcz = da * my - db * mx;
+    double grown = a * da + b * db;
+    out[0] +=
+        -rootTurn.first * db * mz
+            + rootTurn.second * (db * cz + b * dcz)
+            - rootTurn.firstSlope * grown * b * mz
+            + rootTurn.secondSlope * grown * b * cz;
+    out[1] +=
+        rootTurn.first * da * mz
+            - rootTurn.second * (da * cz + a * dcz)
+            + rootTurn.firstSlope * grown * a * mz
+            - rootTurn.secondSlope * grown * a * cz;
   }
 
   /** out := Q^T v at a point. */
@@ -425,9 +450,9 @@ public final class RodState {
     double a = give * dy[end];
     double b = give * dy[end + 1];
     double wz = root[0] * b - root[1] * a;
-    double thx = a + root[1] * wz / 6;
-    double thy = b - root[0] * wz / 6;
-    double thz = 0.5 * wz;
+    double thx = a + rootTurn.second * root[1] * wz;
+    double thy = b - rootTurn.second * root[0] * wz;
+    double thz = rootTurn.first * wz;
     double x = 0;
     double y = 0;
     double z = 0;
@@ -614,8 +639,7 @@ public final class RodState {
     rootMoment(bx, by, bz, v);
     double a = give * dy[end];
     double b = give * dy[end + 1];
-    v[0] += -0.5 * b * nodeMoment[2];
-    v[1] += 0.5 * a * nodeMoment[2];
+    addRootChange(a, b, v);
     out[end] = dy[end] - give * v[0];
     out[end + 1] = dy[end + 1] - give * v[1];
   }
