@@ -1,5 +1,5 @@
 /**
- * Pieces that fall and are caught by the rope: what loads rope and points far beyond the weight.
+ * Pieces that fall, swing or are caught: what loads rope and points far beyond the weight.
  *
  * <p>A ladder of models, each equal to its neighbours where they overlap: a stop by a constant
  * force ({@link org.boleline.drop.Stop}), an energy balance with one linear spring ({@link
@@ -14,6 +14,9 @@
  * Caught caught = RopeCatch.of(kilograms(200), metres(2), rope, path).locked();
  * caught.loads().loadLeg(); // 16.9 kN
  * }</pre>
+ *
+ * <p>{@link org.boleline.drop.Swing} is a piece released off plumb, {@link
+ * org.boleline.drop.CutGeometry} how far one falls that is cut above the point.
  *
  * <p>These are energy models: rope without mass and damping, a piece that falls straight. Tensions
  * are zero or more. Every result lists the steps that made it. Thread-safe: all types are

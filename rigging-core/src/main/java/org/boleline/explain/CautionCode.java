@@ -103,7 +103,11 @@ public enum CautionCode {
   /** The hand leg behind a lowering device is left out of the pull on the stem. */
   HAND_LEG_LEFT_OUT(
       "The pull of the hand behind the lowering device ({hand}) is left out of the forces on stem"
-          + " {stem}: its direction is not stated.");
+          + " {stem}: its direction is not stated."),
+  /** A slack rope comes taut with the piece moving along it. */
+  ROPE_COMES_TAUT(
+      "The rope goes slack and comes taut {count} times, at most with {speed} along it, like a fall"
+          + " of {height}: how hard it pulls then is not in the tensions of the swing.");
 
   private final String sentence;
 

@@ -36,6 +36,8 @@ class GeneratedPagesTest {
     FAMILIES.put("LOG", new Family("Logs", "wood-and-logs"));
     FAMILIES.put("DRO", new Family("Drops", "drop"));
     FAMILIES.put("SEC", new Family("Sections with a cavity", "sections"));
+    FAMILIES.put("SWI", new Family("Swings", "swing"));
+    FAMILIES.put("CUT", new Family("Cuts above the point", "cut-above-the-point"));
   }
 
   private static final int DIGITS = 12;
