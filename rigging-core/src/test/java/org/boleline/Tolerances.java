@@ -158,7 +158,7 @@ public final class Tolerances {
   /** Where a smooth curve is greatest, absolute in m: flat there, so less sharp than its value. */
   public static final double PLACE_OF_A_FLAT_TOP = 1e-3;
 
-  /** A stem as two dozen stiff links, extrapolated: a stiffness ratio, absolute. */
+  /** A stem as 20 and as 40 stiff links, extrapolated: a stiffness ratio, absolute. */
   public static final double CHAIN_OF_LINKS = 2e-3;
 
   /** The same for stems bent into hooks, where a link spans much of a bend. */
