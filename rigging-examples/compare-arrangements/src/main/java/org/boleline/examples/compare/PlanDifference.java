@@ -76,6 +76,7 @@ final class PlanDifference {
     hardware(phrases);
     length(phrases, "sling", c -> Wording.metres(c.sling()));
     length(phrases, "offset", c -> Wording.metres(c.offset()));
+    ropeWeight(phrases);
     if (!before.tagline().equals(after.tagline())) {
       phrases.add(
           "the load leg hangs "
@@ -243,6 +244,23 @@ final class PlanDifference {
     }
     return " at "
         + wording.places(changed.stream().map(p -> after.contacts().get(p.after())).toList());
+  }
+
+  private void ropeWeight(List<String> phrases) {
+    for (boolean counts : new boolean[] {true, false}) {
+      List<Match> changed =
+          pairs.stream()
+              .filter(p -> after.contacts().get(p.after()).hasRopeWeight() == counts)
+              .filter(p -> before.contacts().get(p.before()).hasRopeWeight() != counts)
+              .toList();
+      if (!changed.isEmpty()) {
+        phrases.add(
+            "the weight of the rope behind the "
+                + (changed.size() > 1 ? "points" : "point")
+                + at(changed)
+                + (counts ? " counts" : " no longer counts"));
+      }
+    }
   }
 
   private void length(List<String> phrases, String what, Function<Contact, Double> metres) {

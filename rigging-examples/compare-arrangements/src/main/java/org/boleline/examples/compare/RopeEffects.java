@@ -37,9 +37,23 @@ final class RopeEffects {
     return newtons(state.legs().get(0).tension());
   }
 
-  /** The tail's tension as a multiple of the load leg's. */
+  /** What friction at all points multiplies the load's tension by. */
   private static double passed(Solution state) {
-    return newtons(state.tailTension()) / load(state);
+    return factors(state).stream().reduce(1.0, (a, b) -> a * b);
+  }
+
+  /** What friction at each point that bears multiplies tension by. */
+  private static List<Double> factors(Solution state) {
+    return state.contacts().stream()
+        .filter(ContactResult::bears)
+        .map(contact -> newtons(contact.tensionOut()) / newtons(contact.tensionIn()))
+        .toList();
+  }
+
+  /** The part of the tail's tension that the weight of the rope makes. */
+  private static double ofRope(Solution state) {
+    boolean weighed = state.legs().stream().anyMatch(leg -> newtons(leg.weight()) > 0);
+    return weighed ? newtons(state.tailTension()) - load(state) * passed(state) : 0;
   }
 
   private Effect tail() {
@@ -53,6 +67,10 @@ final class RopeEffects {
               + " instead of "
               + frictions(from)
               + why());
+    }
+    if (differ(ofRope(from), ofRope(to))) {
+      causes.add(
+          "the weight of the rope makes " + insteadOf(units::force, ofRope(from), ofRope(to)));
     }
     if (differ(load(from), load(to))) {
       causes.add("the load leg itself carries " + insteadOf(units::force, load(from), load(to)));
@@ -79,12 +97,7 @@ final class RopeEffects {
 
   /** The product of the tension ratios, and its factors if there are several. */
   private static String frictions(Solution state) {
-    List<String> factors = new ArrayList<>();
-    for (ContactResult contact : state.contacts()) {
-      if (contact.bears()) {
-        factors.add(Figures.fixed(newtons(contact.tensionOut()) / newtons(contact.tensionIn()), 3));
-      }
-    }
+    List<String> factors = factors(state).stream().map(x -> Figures.fixed(x, 3)).toList();
     String product = Figures.fixed(passed(state), 3);
     return factors.size() > 1 ? product + " (" + String.join(" × ", factors) + ")" : product;
   }

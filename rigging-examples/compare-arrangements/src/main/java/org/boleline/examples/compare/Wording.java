@@ -167,6 +167,7 @@ final class Wording {
             ? ""
             : ", "
                 + units.statedLength(Math.abs(offset))
-                + (offset > 0 ? " on the underside" : " on the upper side"));
+                + (offset > 0 ? " on the underside" : " on the upper side"))
+        + (contact.hasRopeWeight() ? ", rope behind weighed" : "");
   }
 }
