@@ -69,8 +69,7 @@ final class RopeEffects {
               + why());
     }
     if (differ(ofRope(from), ofRope(to))) {
-      causes.add(
-          "the weight of the rope makes " + insteadOf(units::force, ofRope(from), ofRope(to)));
+      causes.add(ropeWeight(ofRope(from), ofRope(to)));
     }
     if (differ(load(from), load(to))) {
       causes.add("the load leg itself carries " + insteadOf(units::force, load(from), load(to)));
@@ -81,6 +80,19 @@ final class RopeEffects {
             + insteadOf(units::force, a, b)
             + hands()
             + (causes.isEmpty() ? "" : ", because " + Wording.join(causes)));
+  }
+
+  /** Says what the weight of the rope does to the tail. */
+  private String ropeWeight(double a, double b) {
+    if (a != 0 && b != 0) {
+      return "the weight of the rope makes " + insteadOf(units::force, a, b) + " of it";
+    }
+    double part = a == 0 ? b : a;
+    return "the weight of the rope "
+        + (b == 0 ? "no longer " : "")
+        + (part < 0 ? "takes " : "adds ")
+        + units.oneForce(Math.abs(part))
+        + (part < 0 ? " off it" : " to it");
   }
 
   /** What the hands hold, in brackets, where that follows the tail. */

@@ -1,6 +1,7 @@
 package org.boleline.examples.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.boleline.units.Amounts.kilogramsPerMetre;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,6 +11,8 @@ import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
 import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Motion;
+import org.boleline.rope.Rope;
+import org.boleline.statics.ContactResult;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
@@ -205,6 +208,33 @@ class ChangesTest {
                 + " relieve it by 11\\.0 kN·m")
         .contains("the base moment of B turns over from ")
         .contains("because legs to other stems now load it with ");
+  }
+
+  @Test
+  void the_weight_of_the_rope_has_its_part_of_the_tail() {
+    Arrangement without = SIX.get(3);
+    Arrangement weighed =
+        without.toBuilder()
+            .contacts(without.contacts().stream().map(c -> c.withRopeWeight(true)).toList())
+            .build();
+    Plan plan =
+        Plans.HORNBEAM.toBuilder()
+            .rope(Rope.UNSTATED.withLinearDensity(kilogramsPerMetre(0.8)))
+            .arrangements(List.of(named(without, "before"), named(weighed, "after")))
+            .build();
+    StaticResult result = Statics.analyse(plan);
+    double product = 1;
+    for (ContactResult contact : result.arrangements().get(1).solution().orElseThrow().contacts()) {
+      product *=
+          Si.value(contact.tensionOut(), Kind.FORCE, "out")
+              / Si.value(contact.tensionIn(), Kind.FORCE, "in");
+    }
+    double load = 95 * 9.80665;
+    assertThat(sentence(result))
+        .startsWith("The weight of the rope behind the points counts: the tail carries ")
+        .contains(" and the weight of the rope takes ");
+    assertThat(sentence(result).replaceAll(".*rope takes ([0-9]+)(\\.[0-9]+)? N off it.*", "$1"))
+        .isEqualTo(Long.toString((long) Math.floor(load * product - newtons(result, 1))));
   }
 
   @Test

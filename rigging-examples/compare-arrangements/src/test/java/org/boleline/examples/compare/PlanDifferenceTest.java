@@ -111,6 +111,19 @@ class PlanDifferenceTest {
   }
 
   @Test
+  void the_weight_of_the_rope_is_told_where_it_begins_or_ends_to_count() {
+    Contact weighed = LOW.withRopeWeight(true);
+
+    assertThat(phrases(arrangement(DEVICE, HIGH, LOW), arrangement(DEVICE, HIGH, weighed)))
+        .containsExactly("the weight of the rope behind the point at 4 m counts");
+    assertThat(
+            phrases(
+                arrangement(DEVICE, HIGH.withRopeWeight(true), weighed),
+                arrangement(DEVICE, HIGH, LOW)))
+        .containsExactly("the weight of the rope behind the points no longer counts");
+  }
+
+  @Test
   void motion_and_a_tagline_are_named() {
     Arrangement before = arrangement(DEVICE, HIGH);
     Arrangement after =
