@@ -29,6 +29,7 @@ import org.boleline.stem.ShapeIs;
 import org.boleline.stem.Stem;
 import org.boleline.units.Kind;
 import org.boleline.wood.WoodProperties;
+import org.junit.jupiter.api.Test;
 
 /** One arrangement that has to run into another, and answers that may only go one way. */
 @Domain(LeaningRig.Domain.class)
@@ -125,6 +126,30 @@ class LimitingCasesTest {
             wanted.get(j).position().in(Kind.LENGTH),
             moved);
       }
+    }
+  }
+
+  /**
+   * The rope from a higher point down to the load passes the lower one within its sling's reach.
+   */
+  @Test
+  void a_first_point_that_the_load_passes_within_reach_is_slack() {
+    Stem.Builder stiff =
+        Rigs.straight(
+            12, 0, 0, 0.36, 0.16, WoodProperties.of(pascals(1e13), kilogramsPerCubicMetre(1)));
+    for (double offset : new double[] {0.4, 0.47, 0.498}) {
+      Arrangement.Builder arrangement =
+          Rigs.ideal(10)
+              .contacts(
+                  List.of(
+                      Contact.of("stem", metres(10), new FrictionRing(0.3))
+                          .withSling(metres(0.5))
+                          .withOffset(metres(offset)),
+                      Contact.of("stem", metres(11), new FrictionRing(0.3))))
+              .tail(Rigs.point(-3, 0, 0));
+      Solution found = Rigs.sound(stiff, arrangement, 981);
+      assertThat(found.contacts().get(0).bears()).isFalse();
+      assertThat(found.contacts().get(1).bears()).isTrue();
     }
   }
 

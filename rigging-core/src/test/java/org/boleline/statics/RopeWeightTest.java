@@ -154,6 +154,17 @@ class RopeWeightTest {
         .hasMessageContaining("/arrangements/0/contacts/0/ropeWeight");
   }
 
+  /** A plumb leg heavier than its tension would have to push at its lower end. */
+  @Test
+  void a_plumb_leg_that_would_have_to_push_is_refused() {
+    Plan plan =
+        weighed(
+            Rigs.plan(stiff(), Rigs.through(Ideal.INSTANCE, 11).tail(Rigs.point(4.7, 0, 0)), 35));
+    assertThatThrownBy(() -> Statics.analyse(plan))
+        .isInstanceOf(PlanRefusedException.class)
+        .hasMessageContaining("/arrangements/0/contacts/0/ropeWeight");
+  }
+
   @Test
   void a_leg_that_weighs_much_of_its_tension_is_cautioned() {
     Plan plan =

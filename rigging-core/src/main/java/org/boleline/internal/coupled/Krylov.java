@@ -162,16 +162,19 @@ final class Krylov {
     }
     int most = Math.min(MOST, n);
     int look = 6;
+    double last = Double.NaN;
     for (int m = 1; m <= most; m++) {
       double next = extend(state, m - 1);
       if (m == look || m == most || next == 0) {
         double least = leastOfHessenberg(m);
-        // The error is of the second order of the remainder, over the gap to the next one.
-        if (m == most
-            || next == 0
-            || next * next * lastComponent < accuracy * Math.max(gap, LEAST_GAP)) {
+        // The error is of the second order of the remainder, over the gap to the next one, if the
+        // tangent is symmetric. With friction it is nearly so: two looks have to agree as well.
+        boolean small = next * next * lastComponent < accuracy * Math.max(gap, LEAST_GAP);
+        boolean agreed = Math.abs(least - last) < 10 * accuracy;
+        if (m == most || next == 0 || (small && agreed)) {
           return least;
         }
+        last = least;
         look += Math.max(2, look / 4);
       }
     }

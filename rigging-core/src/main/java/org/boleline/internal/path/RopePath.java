@@ -240,26 +240,24 @@ public final class RopePath {
     boolean any = false;
     double[] start = new double[3];
     double[] direction = new double[3];
-    for (int i = 1; i < bearing; i++) {
+    for (int i = 0; i < bearing; i++) {
       int j = chain[i];
-      if (sling[j] == 0) {
+      boolean last = i == bearing - 1;
+      if (sling[j] == 0 || (i == 0 && last)) {
         continue;
       }
-      int before = 3 * chain[i - 1];
-      boolean last = i == bearing - 1;
       double[] next = last ? attachment : place;
       int n = last ? 3 * contacts : 3 * chain[i + 1];
-      double to = Double.POSITIVE_INFINITY;
+      boolean endless = i == 0 || (last && end == End.DOWN);
       double size = 0;
       for (int d = 0; d < 3; d++) {
-        start[d] = place[before + d];
-        direction[d] = last && end == End.DOWN ? (d == 2 ? -1 : 0) : next[n + d] - start[d];
+        start[d] = i == 0 ? next[n + d] : place[3 * chain[i - 1] + d];
+        double down = d == 2 ? -1 : 0;
+        direction[d] = i == 0 ? loadDirection[d] : endless ? down : next[n + d] - start[d];
         size += direction[d] * direction[d];
       }
       size = Math.sqrt(size);
-      if (!last || end != End.DOWN) {
-        to = size;
-      }
+      double to = endless ? Double.POSITIVE_INFINITY : size;
       double along = 0;
       for (int d = 0; d < 3; d++) {
         direction[d] /= size;
@@ -334,6 +332,9 @@ public final class RopePath {
     tooHeavy = -1;
     started = search();
     factored = started;
+    if (started) {
+      tooHeavy = -1;
+    }
     return started;
   }
 
@@ -602,7 +603,8 @@ public final class RopePath {
       double up = out[3 * i + 2];
       double root = behind * behind - h * h * (1 - up * up);
       double along = h == 0 ? behind : h * up + Math.sqrt(root);
-      if (!(root > 0 && along > 0)) {
+      // Less along the chord than half the weight: somewhere the leg would have to push.
+      if (!(root > 0 && along > h)) {
         tooHeavy = j;
         return Double.NaN;
       }
