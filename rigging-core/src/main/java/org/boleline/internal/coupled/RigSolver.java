@@ -198,20 +198,22 @@ public final class RigSolver {
    * Lets go of the points that friction alone keeps bearing, if there is a stable state without.
    */
   private void letSlackSlingsGo() {
-    for (int round = 0; round < rig.path().contacts(); round++) {
+    int contact = -1;
+    while (true) {
       double[] before = state.y.clone();
       RopePath.Start rope = rig.path().start();
-      if (!rig.path().letGo()) {
+      contact = rig.path().letGo(contact + 1);
+      if (contact < 0) {
         return;
       }
       double ratio = newton(20) ? krylov.leastEigenvalue(state, ACCURACY) : Double.NaN;
-      if (!(ratio > 0.5 * stiffness)) {
+      if (ratio > 0.5 * stiffness) {
+        stiffness = ratio;
+      } else {
         System.arraycopy(before, 0, state.y, 0, before.length);
         rig.path().startFrom(rope);
         state.evaluate();
-        return;
       }
-      stiffness = ratio;
     }
   }
 

@@ -231,19 +231,20 @@ public final class RopePath {
   }
 
   /**
-   * Lets go of contacts that bear although the straight rope would pass within their slings' reach.
-   * Friction can keep such a point bearing: the rope drags its sling along. It is taken as slack.
+   * Lets go of one contact that bears although the straight rope would pass within its sling's
+   * reach. Friction can keep such a point bearing: the rope drags its sling along. It is taken as
+   * slack.
    *
-   * @return whether there was one; a solve has to follow
+   * @param first the first contact to look at
+   * @return the contact, a solve has to follow; minus one if there is none
    */
-  public boolean letGo() {
-    boolean any = false;
+  public int letGo(int first) {
     double[] start = new double[3];
     double[] direction = new double[3];
     for (int i = 0; i < bearing; i++) {
       int j = chain[i];
       boolean last = i == bearing - 1;
-      if (sling[j] == 0 || (i == 0 && last)) {
+      if (j < first || sling[j] == 0 || (i == 0 && last)) {
         continue;
       }
       double[] next = last ? attachment : place;
@@ -271,12 +272,12 @@ public final class RopePath {
       }
       if (gap2 <= sling[j] * sling[j]) {
         bears[j] = false;
-        any = true;
+        link();
+        factored = false;
+        return j;
       }
     }
-    link();
-    factored &= !any;
-    return any;
+    return -1;
   }
 
   /** A contact that, in the last solve, the rope would have had to come back for; or minus one. */
@@ -369,6 +370,16 @@ public final class RopePath {
         return apart();
       }
       link();
+      if (bearing == 0 && end == End.DOWN) {
+        // Something has to carry a rope whose ends are both pulled down.
+        if (relaxed) {
+          break;
+        }
+        relaxed = true;
+        if (!relax()) {
+          break;
+        }
+      }
     }
     if (together < 0) {
       relax();
