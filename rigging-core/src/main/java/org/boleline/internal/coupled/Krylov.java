@@ -15,7 +15,7 @@ final class Krylov {
   private static final int MOST = 90;
 
   /** Below this two values count as one. */
-  private static final double LEAST_GAP = 1e-4;
+  private static final double LEAST_GAP = 1e-5;
 
   private final int n;
   private final double[][] basis;
@@ -161,7 +161,7 @@ final class Krylov {
       v[i] /= size;
     }
     int most = Math.min(MOST, n);
-    int look = 6;
+    int look = 5;
     double last = Double.NaN;
     for (int m = 1; m <= most; m++) {
       double next = extend(state, m - 1);
@@ -170,7 +170,7 @@ final class Krylov {
         // The error is of the second order of the remainder, over the gap to the next one, if the
         // tangent is symmetric. With friction it is nearly so: two looks have to agree as well.
         boolean small = next * next * lastComponent < accuracy * Math.max(gap, LEAST_GAP);
-        boolean agreed = Math.abs(least - last) < 10 * accuracy;
+        boolean agreed = Math.abs(least - last) < 100 * accuracy;
         if (m == most || next == 0 || (small && agreed)) {
           return least;
         }
