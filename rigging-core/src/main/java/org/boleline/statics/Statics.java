@@ -22,7 +22,7 @@ import org.boleline.rope.Motion;
  * <p>Thread-safe; keeps no state.
  */
 public final class Statics {
-  /** Largest unbalanced moment of a solution, over applied load times length. */
+  /** Largest unbalanced force of a solution over the load, and moment over load times length. */
   private static final double BALANCED = 1e-9;
 
   private Statics() {}
@@ -103,9 +103,14 @@ public final class Statics {
     return switch (solver.ending()) {
       case STABLE -> {
         double unbalanced = residual(solver);
-        yield unbalanced <= BALANCED
-            ? new Extraction(resolved, index, motion, solver).solution()
-            : new NotSolved(id, "balance was not met closely enough", unbalanced, List.of());
+        if (unbalanced <= BALANCED) {
+          Solution found = new Extraction(resolved, index, motion, solver).solution();
+          unbalanced = Math.max(unbalanced, found.residualForceRatio());
+          if (unbalanced <= BALANCED) {
+            yield found;
+          }
+        }
+        yield new NotSolved(id, "balance was not met closely enough", unbalanced, List.of());
       }
       case UNSTABLE ->
           new LostStability(
