@@ -200,8 +200,7 @@ public final class RigSolver {
   private void letSlackSlingsGo() {
     int contact = -1;
     while (true) {
-      double[] before = state.y.clone();
-      RopePath.Start rope = rig.path().start();
+      Place before = place();
       contact = rig.path().letGo(contact + 1);
       if (contact < 0) {
         return;
@@ -210,8 +209,7 @@ public final class RigSolver {
       if (ratio > 0.5 * stiffness) {
         stiffness = ratio;
       } else {
-        System.arraycopy(before, 0, state.y, 0, before.length);
-        rig.path().startFrom(rope);
+        backTo(before);
         state.evaluate();
       }
     }
@@ -295,6 +293,13 @@ public final class RigSolver {
     return new Place(state.y.clone(), rig.path().start(), state.loadFactor);
   }
 
+  /** Takes up an earlier state of this solver, not yet evaluated. */
+  private void backTo(Place place) {
+    System.arraycopy(place.vector(), 0, state.y, 0, state.y.length);
+    rig.path().startFrom(place.rope());
+    state.loadFactor = place.loadFactor();
+  }
+
   /**
    * Goes along the loading path from a place on it to a greater share of the full load.
    *
@@ -303,8 +308,7 @@ public final class RigSolver {
    * @return how it ended; given up early where many small steps would be needed
    */
   public Ending onward(Place place, double factor) {
-    System.arraycopy(place.vector(), 0, state.y, 0, state.y.length);
-    rig.path().startFrom(place.rope());
+    backTo(place);
     return stepwise(place.loadFactor(), factor, false, FEW_STEPS);
   }
 
@@ -315,13 +319,12 @@ public final class RigSolver {
    * @return false if not; the present state is kept then
    */
   public boolean step(double factor) {
-    double before = state.loadFactor;
+    Place before = place();
     RigState last = new RigState(rig);
     System.arraycopy(state.y, 0, last.y, 0, last.y.length);
     for (int i = 0; i < last.rods.length; i++) {
       copyShape(i, last);
     }
-    RopePath.Start rope = rig.path().start();
     state.loadFactor = factor;
     if (newton(12)) {
       if (state.greatestTurnFrom(rest) < LITTLE_TURN) {
@@ -333,9 +336,7 @@ public final class RigSolver {
         return true;
       }
     }
-    System.arraycopy(last.y, 0, state.y, 0, last.y.length);
-    state.loadFactor = before;
-    rig.path().startFrom(rope);
+    backTo(before);
     state.evaluate();
     return false;
   }
