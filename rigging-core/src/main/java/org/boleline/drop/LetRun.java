@@ -19,45 +19,60 @@ import org.boleline.units.Si;
  * <p>It stops, or it never does; both are answers. The catch on a locked rope stands beside each,
  * because a worker may fail to let it run. All kinds are immutable and thread-safe.
  */
-public sealed interface LetRun {
+public abstract sealed class LetRun {
+  private final RunAnswer answer;
+
+  private LetRun(RunAnswer answer) {
+    this.answer = answer;
+  }
+
   /**
    * Returns the catch of the same piece with the rope made fast.
    *
    * @return the locked catch
    */
-  Caught locked();
+  public final Caught locked() {
+    return answer.locked();
+  }
 
   /**
    * Returns the greatest tensions and forces.
    *
    * @return the loads
    */
-  CatchLoads loads();
+  public final CatchLoads loads() {
+    return answer.loads();
+  }
 
   /**
    * Returns the tension of the leg into the device at which the rope slips.
    *
    * @return the tension in newtons, zero or more
    */
-  Quantity<Force> slipTension();
+  public final Quantity<Force> slipTension() {
+    return Si.of(answer.slip(), Kind.FORCE);
+  }
 
   /**
    * Returns the steps that gave the numbers.
    *
    * @return the steps
    */
-  List<Step> steps();
+  public final List<Step> steps() {
+    return answer.steps();
+  }
 
   /**
    * Returns what to read with care.
    *
    * @return the cautions
    */
-  List<Caution> cautions();
+  public final List<Caution> cautions() {
+    return answer.cautions();
+  }
 
   /** The piece stops. */
-  final class Stopped implements LetRun {
-    private final RunAnswer answer;
+  public static final class Stopped extends LetRun {
     private final double freeRun;
     private final double slipRun;
     private final double stretch;
@@ -71,37 +86,12 @@ public sealed interface LetRun {
         double stretch,
         double fall,
         EnergyAccount energy) {
-      this.answer = answer;
+      super(answer);
       this.freeRun = freeRun;
       this.slipRun = slipRun;
       this.stretch = stretch;
       this.fall = fall;
       this.energy = energy;
-    }
-
-    @Override
-    public Caught locked() {
-      return answer.locked();
-    }
-
-    @Override
-    public CatchLoads loads() {
-      return answer.loads();
-    }
-
-    @Override
-    public Quantity<Force> slipTension() {
-      return Si.of(answer.slip(), Kind.FORCE);
-    }
-
-    @Override
-    public List<Step> steps() {
-      return answer.steps();
-    }
-
-    @Override
-    public List<Caution> cautions() {
-      return answer.cautions();
     }
 
     /**
@@ -160,42 +150,16 @@ public sealed interface LetRun {
   }
 
   /** The piece never stops: the rope slips before it pulls harder than the weight. */
-  final class NeverStops implements LetRun {
-    private final RunAnswer answer;
+  public static final class NeverStops extends LetRun {
     private final double freeRun;
     private final double speed;
     private final double acceleration;
 
     NeverStops(RunAnswer answer, double freeRun, double speed, double acceleration) {
-      this.answer = answer;
+      super(answer);
       this.freeRun = freeRun;
       this.speed = speed;
       this.acceleration = acceleration;
-    }
-
-    @Override
-    public Caught locked() {
-      return answer.locked();
-    }
-
-    @Override
-    public CatchLoads loads() {
-      return answer.loads();
-    }
-
-    @Override
-    public Quantity<Force> slipTension() {
-      return Si.of(answer.slip(), Kind.FORCE);
-    }
-
-    @Override
-    public List<Step> steps() {
-      return answer.steps();
-    }
-
-    @Override
-    public List<Caution> cautions() {
-      return answer.cautions();
     }
 
     /**
