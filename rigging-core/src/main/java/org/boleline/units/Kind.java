@@ -9,6 +9,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
@@ -58,6 +59,9 @@ public final class Kind<Q extends Quantity<Q>> {
   /** Acceleration, in metres per second squared. */
   public static final Kind<Acceleration> ACCELERATION =
       new Kind<>("acceleration", Units.METRE_PER_SQUARE_SECOND, "m/s2");
+
+  /** Frequency: turns or swings in a time. */
+  public static final Kind<Frequency> FREQUENCY = new Kind<>("frequency", Units.HERTZ, "Hz");
 
   /** Moment of a force, in newton metres. */
   public static final Kind<Moment> MOMENT = new Kind<>("moment", Units.NEWTON_METRE, "N.m");

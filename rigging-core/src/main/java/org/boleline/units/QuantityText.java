@@ -237,6 +237,7 @@ public final class QuantityText {
     put(t, Kind.VOLUME, "ft3", FOOT.pow(3));
     put(t, Kind.SPEED, "m/s", BigDecimal.ONE);
     put(t, Kind.SPEED, "ft/s", FOOT);
+    put(t, Kind.FREQUENCY, "Hz", BigDecimal.ONE);
     put(t, Kind.ACCELERATION, "m/s2", BigDecimal.ONE);
     put(t, Kind.ACCELERATION, "ft/s2", FOOT);
     put(t, Kind.MOMENT, "N.m", BigDecimal.ONE);

@@ -9,6 +9,7 @@ import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Force;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Pressure;
@@ -61,6 +62,9 @@ public final class Units {
   /** Metre per second squared, SI unit of acceleration. */
   public static final Unit<Acceleration> METRE_PER_SQUARE_SECOND =
       tech.units.indriya.unit.Units.METRE_PER_SQUARE_SECOND;
+
+  /** Hertz, SI unit of frequency. */
+  public static final Unit<Frequency> HERTZ = tech.units.indriya.unit.Units.HERTZ;
 
   /** Newton metre, SI unit of moment. */
   public static final Unit<Moment> NEWTON_METRE = product(NEWTON.multiply(METRE));

@@ -60,7 +60,8 @@ class ArchitectureTest {
           Set.of("wood", "rope"),
           Set.of("stem"),
           Set.of("plan"),
-          Set.of("statics", "drop"),
+          Set.of("statics"),
+          Set.of("drop"),
           Set.of("limits", "study", "working"),
           Set.of("json", "picture"));
 

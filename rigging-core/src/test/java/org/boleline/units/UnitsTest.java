@@ -77,6 +77,7 @@ class UnitsTest {
         arguments("METRE_CUBED", "m3", 3, 0, 0, number("1")),
         arguments("METRE_TO_THE_FOURTH", "m4", 4, 0, 0, number("1")),
         arguments("METRE_PER_SECOND", "m/s", 1, 0, -1, number("1")),
+        arguments("HERTZ", "Hz", 0, 0, -1, number("1")),
         arguments("METRE_PER_SQUARE_SECOND", "m/s2", 1, 0, -2, number("1")));
   }
 

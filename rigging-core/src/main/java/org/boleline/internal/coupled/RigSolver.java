@@ -78,6 +78,27 @@ public final class RigSolver {
     return solved(spec, FEW_STEPS);
   }
 
+  /**
+   * Brings the stems of an arrangement to rest under own weight alone.
+   *
+   * @param spec the arrangement
+   * @return the solver, whose state and {@link #rest()} are at rest, and how it ended
+   */
+  public static RigSolver resting(RigSpec spec) {
+    Mesh mesh = Mesh.of(spec);
+    RigSolver solver = new RigSolver(mesh.rig(), MOST_STEPS);
+    solver.ending = solver.ownWeight();
+    for (int pass = 0; pass < MESHES && !solver.isFine(); pass++) {
+      if (solver.rig.unknowns() > MOST_UNKNOWNS) {
+        break;
+      }
+      mesh = mesh.finer(solver.state.rods(), solver.limit());
+      solver = new RigSolver(mesh.rig(), MOST_STEPS);
+      solver.ending = solver.ownWeight();
+    }
+    return solver;
+  }
+
   private static RigSolver solved(RigSpec spec, int mostSteps) {
     Mesh mesh = Mesh.of(spec);
     RigSolver solver = new RigSolver(mesh.rig(), mostSteps);

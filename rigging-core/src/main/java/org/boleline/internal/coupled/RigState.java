@@ -101,6 +101,16 @@ public final class RigState {
     return true;
   }
 
+  /**
+   * Finds the way of the rope over the stems as they stand at the last evaluation.
+   *
+   * @return false if the rope found no path
+   */
+  boolean ropeOnPresentShape() {
+    attach();
+    return rig.path().solve();
+  }
+
   /** Puts the attachments of the rope where the stems have them. */
   private void attach() {
     for (int j = 0; j < rig.contactRod().length; j++) {

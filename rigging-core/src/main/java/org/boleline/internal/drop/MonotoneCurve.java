@@ -112,6 +112,20 @@ public final class MonotoneCurve implements StretchKernel {
     return energies[i] + within(i, (strain - strains[i]) / (strains[i + 1] - strains[i]));
   }
 
+  @Override
+  public double slope(double strain) {
+    int i = piece(strains, strain);
+    if (i >= last()) {
+      return lastSlope();
+    }
+    double h = strains[i + 1] - strains[i];
+    double s = (strain - strains[i]) / h;
+    double rise = tensions[i + 1] - tensions[i];
+    double a = h * slopes[i];
+    double b = h * slopes[i + 1];
+    return (a + s * (2 * (3 * rise - 2 * a - b) + 3 * s * (a + b - 2 * rise))) / h;
+  }
+
   /**
    * Returns the slope with which the curve is continued beyond the last point.
    *

@@ -31,6 +31,14 @@ public interface StretchKernel {
   double energy(double strain);
 
   /**
+   * Returns how fast the tension grows with strain.
+   *
+   * @param strain strain, above zero
+   * @return slope in newtons
+   */
+  double slope(double strain);
+
+  /**
    * Straight line.
    *
    * @param modulus tension over strain, in newtons
@@ -49,6 +57,11 @@ public interface StretchKernel {
     @Override
     public double energy(double strain) {
       return modulus * strain * strain / 2;
+    }
+
+    @Override
+    public double slope(double strain) {
+      return modulus;
     }
   }
 
@@ -74,6 +87,11 @@ public interface StretchKernel {
     @Override
     public double energy(double strain) {
       return tension(strain) * strain / (exponent + 1);
+    }
+
+    @Override
+    public double slope(double strain) {
+      return exponent * tension(strain) / strain;
     }
   }
 }

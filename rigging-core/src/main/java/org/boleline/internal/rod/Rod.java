@@ -155,6 +155,52 @@ public final class Rod {
     return sum;
   }
 
+  /**
+   * Masses of the rod: one at each Gauss point, in order, then what hangs at each node.
+   *
+   * @param density mass of the wood for each volume
+   * @param gravity acceleration of gravity
+   */
+  public double[] masses(double density, double gravity) {
+    double[] out = new double[points + nodeAt.length];
+    for (int c = 0; c < cells; c++) {
+      double middle = 0.5 * (nodeAt[c] + nodeAt[c + 1]);
+      for (int i = 0; i < POINTS; i++) {
+        int p = c * POINTS + i;
+        double d = profile.outer(at[p], middle);
+        double hole = profile.cavity(at[p], middle);
+        double area = Math.PI / 4 * (d - hole) * (d + hole);
+        out[p] = cellLength[c] * Collocation.WHOLE[i] * density * area;
+      }
+    }
+    for (int n = 0; n < nodeAt.length; n++) {
+      out[points + n] = -nodeForce[3 * n + 2] / gravity;
+    }
+    return out;
+  }
+
+  /** Weights of the rod, in the order of {@link #masses}; zero where own weight is off. */
+  public double[] weights() {
+    double[] out = new double[points + nodeAt.length];
+    for (int p = 0; p < points; p++) {
+      out[p] = cellLength[p / POINTS] * Collocation.WHOLE[p % POINTS] * weight[p];
+    }
+    for (int n = 0; n < nodeAt.length; n++) {
+      out[points + n] = -nodeForce[3 * n + 2];
+    }
+    return out;
+  }
+
+  /**
+   * Node at or next below a mass of {@link #masses}.
+   *
+   * @param mass index of the mass
+   * @return the highest node that is not above the mass
+   */
+  public int nodeBelow(int mass) {
+    return mass < points ? mass / POINTS : mass - points;
+  }
+
   /** Whether own weight or a hung mass pulls on the rod. */
   public boolean hasWeight() {
     for (double w : weight) {

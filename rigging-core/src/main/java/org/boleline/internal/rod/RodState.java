@@ -538,6 +538,24 @@ public final class RodState {
     out[o + 2] = dNodeR[i + 2] + dNodeTheta[i] * y - dNodeTheta[i + 1] * x;
   }
 
+  /** Change of the position of a node. */
+  public void changeOfNode(int n, double[] out, int o) {
+    System.arraycopy(dNodeR, 3 * n, out, o, 3);
+  }
+
+  /** Change of the positions of the Gauss points, in order, and then of the nodes. */
+  public void changeOfMasses(double[] out) {
+    System.arraycopy(dR, 0, out, 0, dR.length);
+    System.arraycopy(dNodeR, 0, out, dR.length, dNodeR.length);
+  }
+
+  /** Positions of the Gauss points, in order, and then of the nodes. */
+  public double[] positionsOfMasses() {
+    double[] out = java.util.Arrays.copyOf(r, r.length + nodeR.length);
+    System.arraycopy(nodeR, 0, out, r.length, nodeR.length);
+    return out;
+  }
+
   /** Removes all changes of rope forces. */
   public void clearLoadChanges() {
     java.util.Arrays.fill(dLoadForce, 0);
