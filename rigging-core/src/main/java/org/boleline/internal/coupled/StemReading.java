@@ -86,9 +86,10 @@ public final class StemReading {
    * Reads the moment about a node, N.m, of all that acts at it and above.
    *
    * @param node the node
-   * @param q modal coordinates, of which the modes of this stem begin at {@code first}
-   * @param acceleration their second derivatives
-   * @param first see {@code q}
+   * @param q holds the modal coordinates
+   * @param qFirst where those of this stem begin in it
+   * @param acceleration holds their second derivatives
+   * @param first where those of this stem begin in it
    * @param pointNode node of each point of the rope, or minus one if it is not on this stem
    * @param place places of the points
    * @param pull forces of the rope on them
@@ -97,6 +98,7 @@ public final class StemReading {
   public double[] moment(
       int node,
       double[] q,
+      int qFirst,
       double[] acceleration,
       int first,
       int[] pointNode,
@@ -106,7 +108,7 @@ public final class StemReading {
     double[] m = rest.momentFrom(node);
     double[] f = rest.forceFrom(node);
     for (int k = 0; k < lever.length; k++) {
-      double x = q[first + k];
+      double x = q[qFirst + k];
       double a = acceleration[first + k];
       for (int d = 0; d < 3; d++) {
         r[d] += x * nodeMovement[k][3 * node + d];

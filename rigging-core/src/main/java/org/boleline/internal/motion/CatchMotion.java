@@ -1,0 +1,350 @@
+package org.boleline.internal.motion;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Follows a catch from event to event: rope comes taut or slack, a point begins or ceases to slip,
+ * the device too, a leg begins to unload, the hand holds. Between events all is smooth.
+ */
+public final class CatchMotion {
+  private enum Phase {
+    SLACK,
+    /** The rope runs through the device without tension until the hold. */
+    FREE,
+    TAUT
+  }
+
+  private static final double MOST_STEP = 0.02;
+  private static final double LEAST_STEP = 1e-13;
+  private static final int MOST_STEPS = 2_000_000;
+
+  /** Room below this is used up. */
+  private static final double USED_UP = 1e-10;
+
+  private final CatchSystem system;
+  private final DormandPrince steps;
+  private final MotionRecord record;
+  private final double[] y;
+  private final double[] scale;
+  private final double[] scratch;
+  private final double[] startRoom;
+  private final double[] endRoom;
+  private final double duration;
+  private final BooleanSupplier cancelled;
+  private double t;
+  private double h;
+  private Phase phase = Phase.SLACK;
+  private double limit;
+  private double hold = Double.POSITIVE_INFINITY;
+  private double force;
+  private double speed;
+
+  private CatchMotion(
+      MotionSpec spec,
+      List<StemSide> stems,
+      double tolerance,
+      double duration,
+      double every,
+      BooleanSupplier cancelled) {
+    system = new CatchSystem(spec);
+    steps = new DormandPrince(system, system.size);
+    y = system.initial();
+    scratch = new double[system.size];
+    record = new MotionRecord(system, stems, every, y);
+    this.duration = duration;
+    this.cancelled = cancelled;
+    startRoom = new double[2 * system.legs + 1];
+    endRoom = new double[startRoom.length];
+    limit = spec.slip();
+    double weight = spec.mass() * spec.gravity();
+    force = weight;
+    double stretch = 0;
+    for (double length : spec.lengths()) {
+      stretch += length * spec.rope().strain(weight);
+    }
+    double fall = Math.max(0, system.rope.slack(system.length, y, system.passed));
+    double[] v = spec.velocity();
+    double start = v[0] * v[0] + v[1] * v[1] + v[2] * v[2];
+    speed = Math.sqrt(2 * spec.gravity() * (fall + stretch) + start);
+    scale = scales(tolerance, stretch + 1e-3 * fall, weight * (fall + stretch));
+  }
+
+  private double[] scales(double tolerance, double length, double energy) {
+    MotionSpec spec = system.spec;
+    double[] out = new double[system.size];
+    double[] tie = spec.tie();
+    double arm = Math.max(0.1, Math.sqrt(tie[0] * tie[0] + tie[1] * tie[1] + tie[2] * tie[2]));
+    Arrays.fill(out, length);
+    Arrays.fill(out, CatchSystem.VELOCITY, CatchSystem.VELOCITY + 3, speed);
+    Arrays.fill(out, CatchSystem.ATTITUDE, CatchSystem.ATTITUDE + 4, length / arm);
+    Arrays.fill(out, CatchSystem.SPIN, CatchSystem.SPIN + 3, speed / arm);
+    for (int k = 0; k < system.modes; k++) {
+      double most = 1e-12;
+      for (double part : spec.shape()[k]) {
+        most = Math.max(most, Math.abs(part));
+      }
+      out[CatchSystem.MODES + k] = length / most;
+      out[CatchSystem.MODES + system.modes + k] = speed / most;
+    }
+    Arrays.fill(out, system.missing, system.heats, 1);
+    Arrays.fill(out, system.heats, system.size, energy);
+    for (int i = 0; i < out.length; i++) {
+      out[i] *= tolerance;
+    }
+    return out;
+  }
+
+  /**
+   * Follows a catch.
+   *
+   * @param spec the catch at its start
+   * @param stems stems whose base moments and stresses are read
+   * @param tolerance error of a step over the size of what is computed
+   * @param duration time to follow
+   * @param every time between samples, zero for none
+   * @param cancelled asked now and then whether to stop
+   * @return what it came to
+   * @throws CancellationException if it was cancelled
+   */
+  public static MotionRecord follow(
+      MotionSpec spec,
+      List<StemSide> stems,
+      double tolerance,
+      double duration,
+      double every,
+      BooleanSupplier cancelled) {
+    return new CatchMotion(spec, stems, tolerance, duration, every, cancelled).run();
+  }
+
+  private MotionRecord run() {
+    h = 1e-4;
+    system.of(y, scratch);
+    if (system.rope.slack(system.length, y, system.passed) <= 0) {
+      comeTaut();
+    }
+    while (t < duration) {
+      if (!phase()) {
+        record.ending = MotionRecord.Ending.GAVE_UP;
+        break;
+      }
+    }
+    record.finish(y);
+    boolean runs = phase == Phase.FREE || (phase == Phase.TAUT && isDeviceSlipping());
+    if (runs && record.ending == MotionRecord.Ending.HELD) {
+      record.ending = MotionRecord.Ending.RUNNING;
+    }
+    return record;
+  }
+
+  private boolean isDeviceSlipping() {
+    return system.rope.mode[system.legs - 1] != RopeLegs.STICKS;
+  }
+
+  /** Follows a smooth part to its end; false if the steps do not come to one. */
+  private boolean phase() {
+    system.taut = phase == Phase.TAUT;
+    steps.start(y);
+    record.restart(y);
+    rooms(y, startRoom);
+    while (t < duration) {
+      if (record.steps++ > MOST_STEPS) {
+        return false;
+      }
+      if ((record.steps & 63) == 0 && cancelled.getAsBoolean()) {
+        throw new CancellationException();
+      }
+      double end = Math.min(duration, hold > t ? hold : Double.POSITIVE_INFINITY);
+      double whole = Math.min(MOST_STEP, end - t);
+      double tried = Math.min(h, whole);
+      double error = steps.step(tried, scale);
+      while (!(error <= 1)) {
+        double less = error > 1 ? Math.max(0.2, 0.9 * Math.pow(error, -0.2)) : 0.1;
+        tried *= Double.isFinite(error) ? less : 0.1;
+        if (tried < LEAST_STEP) {
+          return false;
+        }
+        error = steps.step(tried, scale);
+      }
+      double grow = error > 1e-8 ? Math.min(5, 0.9 * Math.pow(error, -0.2)) : 5;
+      double next = tried < h && grow > 1 ? Math.max(h, tried * grow) : tried * grow;
+      h = Math.max(next, 1e-9);
+      rooms(steps.end(), endRoom);
+      int event = -1;
+      double share = 1;
+      for (int c = 0; c < endRoom.length; c++) {
+        if (endRoom[c] < -USED_UP) {
+          double x = crossing(c, tried);
+          if (event < 0 || x < share) {
+            share = x;
+            event = c;
+          }
+        }
+      }
+      if (event >= 0) {
+        double part = share * tried;
+        if (part > LEAST_STEP) {
+          steps.step(part, scale);
+          record.step(steps, t, part);
+          t += part;
+          System.arraycopy(steps.end(), 0, y, 0, y.length);
+        } else {
+          System.arraycopy(steps.start(), 0, y, 0, y.length);
+        }
+        note();
+        record.events++;
+        return happens(event);
+      }
+      record.step(steps, t, tried);
+      t = tried == end - t ? end : t + tried;
+      System.arraycopy(steps.end(), 0, y, 0, y.length);
+      note();
+      if (t == hold) {
+        return holds();
+      }
+      steps.goOn();
+      System.arraycopy(endRoom, 0, startRoom, 0, endRoom.length);
+    }
+    return true;
+  }
+
+  /** Keeps the sizes that rooms are measured by up with what has been seen. */
+  private void note() {
+    force = Math.max(force, record.peaks()[0]);
+    double sum = 0;
+    for (int d = 0; d < 3; d++) {
+      sum += y[CatchSystem.VELOCITY + d] * y[CatchSystem.VELOCITY + d];
+    }
+    speed = Math.max(speed, Math.sqrt(sum));
+  }
+
+  /** Where in a step a room is used up. */
+  private double crossing(int c, double step) {
+    double a = 0;
+    double b = 1;
+    double fa = startRoom[c] + USED_UP;
+    double fb = endRoom[c] + USED_UP;
+    if (fa <= 0) {
+      return 0;
+    }
+    double[] room = new double[endRoom.length];
+    int side = 0;
+    for (int i = 0; i < 60 && b - a > 1e-14; i++) {
+      double x = (fa * b - fb * a) / (fa - fb);
+      if (!(x > a && x < b)) {
+        x = 0.5 * (a + b);
+      }
+      double[] there = steps.read(step, x);
+      system.of(there, scratch);
+      rooms(there, room);
+      double f = room[c] + USED_UP;
+      if (Math.abs(f) < 1e-13) {
+        return x;
+      }
+      if (f > 0) {
+        a = x;
+        fa = f;
+        fb = side == 1 ? 0.5 * fb : fb;
+        side = 1;
+      } else {
+        b = x;
+        fb = f;
+        fa = side == -1 ? 0.5 * fa : fa;
+        side = -1;
+      }
+    }
+    return b;
+  }
+
+  /** Room of everything that can end this phase, at the system's last rates. */
+  private void rooms(double[] state, double[] out) {
+    Arrays.fill(out, Double.POSITIVE_INFINITY);
+    int legs = system.legs;
+    if (phase == Phase.SLACK) {
+      out[2 * legs] = system.rope.slack(system.length, state, system.passed);
+    } else if (phase == Phase.TAUT) {
+      for (int j = 0; j < legs; j++) {
+        out[j] = system.rope.room(j, limit, force, speed);
+        if (system.spec.loss() > 0) {
+          out[legs + j] = system.rope.directionRoom(j, speed);
+        }
+      }
+      out[2 * legs] = system.rope.tension[0] / force;
+    }
+  }
+
+  private boolean happens(int event) {
+    int legs = system.legs;
+    if (phase == Phase.SLACK) {
+      return comeTaut();
+    }
+    system.of(y, scratch);
+    if (event == 2 * legs) {
+      y[system.heats] += system.ropeEnergy();
+      phase = Phase.SLACK;
+      return true;
+    }
+    RopeLegs rope = system.rope;
+    rope.turn(event, event < legs && rope.towardFirst(event));
+    rope.project(system.length, y, system.passed, system.missing, limit);
+    system.of(y, scratch);
+    return settle(event, false);
+  }
+
+  private boolean settle(int fixed, boolean apex) {
+    return system.rope.settle(
+        system.lengthRate, fixed, apex, limit, 10 * USED_UP * force, USED_UP * speed);
+  }
+
+  private boolean comeTaut() {
+    if (Double.isNaN(record.tautAt)) {
+      record.tautAt = t;
+      if (system.spec.delay() > 0) {
+        hold = t + system.spec.delay();
+        limit = system.spec.idle();
+      }
+    }
+    if (limit == 0) {
+      phase = Phase.FREE;
+      return true;
+    }
+    system.geometry(y);
+    double rate = 0;
+    for (double one : system.lengthRate) {
+      rate += one;
+    }
+    RopeLegs rope = system.rope;
+    rope.even(system.length, y, system.passed);
+    Arrays.fill(rope.mode, RopeLegs.STICKS);
+    Arrays.fill(rope.unloading, false);
+    if (rate < 0) {
+      phase = Phase.SLACK;
+      return true;
+    }
+    phase = Phase.TAUT;
+    system.taut = true;
+    system.of(y, scratch);
+    return settle(-1, true);
+  }
+
+  private boolean holds() {
+    limit = system.spec.slip();
+    hold = Double.POSITIVE_INFINITY;
+    system.of(y, scratch);
+    if (phase == Phase.FREE) {
+      double slack = system.rope.slack(system.length, y, system.passed);
+      if (slack < 0) {
+        y[system.passed + system.legs - 1] -= slack;
+      }
+      phase = Phase.SLACK;
+      return slack > 0 || comeTaut();
+    }
+    if (phase == Phase.TAUT) {
+      system.rope.mode[system.legs - 1] = RopeLegs.STICKS;
+      return settle(-1, false);
+    }
+    return true;
+  }
+}
