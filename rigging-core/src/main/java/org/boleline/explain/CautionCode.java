@@ -58,6 +58,15 @@ public enum CautionCode {
   CATCH_BY_ENERGY(
       "These are forces of an energy balance: rope without mass and damping, a piece that falls"
           + " straight and does not break up. They were not compared with measured drops."),
+  /** A catch that was followed in time. */
+  CATCH_IN_TIME(
+      "These are forces of a catch followed step by step: rope and hardware without mass, stems that"
+          + " bend by their lowest modes, nothing that breaks or is struck. They were not compared"
+          + " with measured drops."),
+  /** The modes that count leave out much of how far the stems give way. */
+  FEW_MODES(
+      "The modes of the stems that are counted make up only {share} of how far the points give way:"
+          + " the forces of a sudden pull may be too high."),
   /** The stretch curve was used beyond its last point. */
   STRETCH_EXTRAPOLATED(
       "The rope carries {tension}, beyond the last point of its stretch curve ({last}): the curve"

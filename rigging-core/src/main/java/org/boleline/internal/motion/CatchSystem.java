@@ -91,7 +91,7 @@ final class CatchSystem implements DormandPrince.Rates {
         lost += taut ? rope.lost(i) : 0;
       }
     }
-    out[heats + legs] = -lost;
+    out[heats + legs] = lost;
   }
 
   /** Places, speeds and lengths of the legs. */
