@@ -179,6 +179,9 @@ public final class Tolerances {
   /** A stem of 1e-5 kg for one without mass: what damping of its ringing takes. */
   public static final double ALL_BUT_MASSLESS = 1e-4;
 
+  /** What the search for the pattern of passing leaves, in N, and its work, in J. Absolute. */
+  public static final double LAID_ROPE = 1e-6;
+
   /** Free motion in 50 000 exact steps: what rounding adds up to. */
   public static final double ROUNDING_STEPS = 1e-9;
 
