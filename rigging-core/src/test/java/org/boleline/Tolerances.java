@@ -164,6 +164,30 @@ public final class Tolerances {
   /** The same for stems bent into hooks, where a link spans much of a bend. */
   public static final double FAR_BENT_CHAIN = 2e-2;
 
+  /**
+   * A catch in equal steps of 2e-5 s against its closed form: second order in the step, which is
+   * some hundredths of a radian of its fastest swing, and a start and an end of pull within a step.
+   */
+  public static final double SMALL_STEPS = 1e-5;
+
+  /**
+   * The same for catches drawn at random: some meet a rope that grows taut and slack in a few
+   * steps.
+   */
+  public static final double STEPS_OF_RANDOM_CATCHES = 1e-4;
+
+  /** A stem of 1e-5 kg for one without mass: what damping of its ringing takes. */
+  public static final double ALL_BUT_MASSLESS = 1e-4;
+
+  /** What the search for the pattern of passing leaves, in N, and its work, in J. Absolute. */
+  public static final double LAID_ROPE = 1e-6;
+
+  /** Free motion in 50 000 exact steps: what rounding adds up to. */
+  public static final double ROUNDING_STEPS = 1e-9;
+
+  /** Catches that a Runge-Kutta 4(5) of independent code worked out: stated to hold to 0.3 %. */
+  public static final double INDEPENDENT_STEPS = 0.003;
+
   private Tolerances() {}
 
   /**
