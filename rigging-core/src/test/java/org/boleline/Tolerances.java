@@ -185,6 +185,9 @@ public final class Tolerances {
   /** Free motion in 50 000 exact steps: what rounding adds up to. */
   public static final double ROUNDING_STEPS = 1e-9;
 
+  /** The energy account of a catch in time, over what the fall has given, at any time. */
+  public static final double ENERGY_ACCOUNT = 1e-6;
+
   /** Catches that a Runge-Kutta 4(5) of independent code worked out: stated to hold to 0.3 %. */
   public static final double INDEPENDENT_STEPS = 0.003;
 

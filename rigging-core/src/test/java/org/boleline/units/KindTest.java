@@ -44,6 +44,6 @@ class KindTest {
 
   @Test
   void names_tell_the_kinds_apart() {
-    assertThat(kinds().stream().map(Kind::name)).doesNotHaveDuplicates().hasSize(19);
+    assertThat(kinds().stream().map(Kind::name)).doesNotHaveDuplicates().hasSize(20);
   }
 }

@@ -131,6 +131,10 @@ public final class CatchMotion {
         break;
       }
     }
+    if (phase == Phase.FREE) {
+      system.of(y, scratch);
+      takeRun();
+    }
     record.finish(y);
     boolean runs = phase == Phase.FREE || (phase == Phase.TAUT && isDeviceSlipping());
     if (runs && record.ending == MotionRecord.Ending.HELD) {
@@ -264,6 +268,8 @@ public final class CatchMotion {
     int legs = system.legs;
     if (phase == Phase.SLACK) {
       out[2 * legs] = system.rope.slack(system.length, state, system.passed);
+    } else if (phase == Phase.FREE) {
+      out[2 * legs] = lengthening() / speed;
     } else if (phase == Phase.TAUT) {
       for (int j = 0; j < legs; j++) {
         out[j] = system.rope.room(j, limit, force, speed);
@@ -281,6 +287,11 @@ public final class CatchMotion {
       return comeTaut();
     }
     system.of(y, scratch);
+    if (phase == Phase.FREE) {
+      takeRun();
+      phase = Phase.SLACK;
+      return true;
+    }
     if (event == 2 * legs) {
       y[system.heats] += system.ropeEnergy();
       phase = Phase.SLACK;
@@ -306,27 +317,37 @@ public final class CatchMotion {
         limit = system.spec.idle();
       }
     }
+    system.geometry(y);
+    if (lengthening() < 0) {
+      phase = Phase.SLACK;
+      return true;
+    }
     if (limit == 0) {
       phase = Phase.FREE;
       return true;
-    }
-    system.geometry(y);
-    double rate = 0;
-    for (double one : system.lengthRate) {
-      rate += one;
     }
     RopeLegs rope = system.rope;
     rope.even(system.length, y, system.passed);
     Arrays.fill(rope.mode, RopeLegs.STICKS);
     Arrays.fill(rope.unloading, false);
-    if (rate < 0) {
-      phase = Phase.SLACK;
-      return true;
-    }
     phase = Phase.TAUT;
     system.taut = true;
     system.of(y, scratch);
     return settle(-1, true);
+  }
+
+  /** How fast all legs together get longer, m/s. */
+  private double lengthening() {
+    double rate = 0;
+    for (double one : system.lengthRate) {
+      rate += one;
+    }
+    return rate;
+  }
+
+  /** Counts the rope that has run without tension. */
+  private void takeRun() {
+    y[system.passed + system.legs - 1] += system.freeRun(y);
   }
 
   private boolean holds() {
@@ -334,12 +355,8 @@ public final class CatchMotion {
     hold = Double.POSITIVE_INFINITY;
     system.of(y, scratch);
     if (phase == Phase.FREE) {
-      double slack = system.rope.slack(system.length, y, system.passed);
-      if (slack < 0) {
-        y[system.passed + system.legs - 1] -= slack;
-      }
-      phase = Phase.SLACK;
-      return slack > 0 || comeTaut();
+      takeRun();
+      return comeTaut();
     }
     if (phase == Phase.TAUT) {
       system.rope.mode[system.legs - 1] = RopeLegs.STICKS;

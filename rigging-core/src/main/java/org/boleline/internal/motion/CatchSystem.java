@@ -144,6 +144,11 @@ final class CatchSystem implements DormandPrince.Rates {
     }
   }
 
+  /** Rope that the legs are longer than, where there is no tension, at the last geometry. */
+  double freeRun(double[] y) {
+    return taut ? 0 : Math.max(0, -rope.slack(length, y, passed));
+  }
+
   /** Forces of the rope on points and end. */
   private void pulls() {
     double[] t = rope.tension;

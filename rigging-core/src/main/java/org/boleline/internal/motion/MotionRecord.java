@@ -228,7 +228,7 @@ public final class MotionRecord {
             system.rope.tension.clone(),
             system.place.clone(),
             system.pull.clone(),
-            y[system.passed + legs - 1],
+            y[system.passed + legs - 1] + system.freeRun(y),
             base,
             stress,
             stressAt,

@@ -1,0 +1,164 @@
+package org.boleline.drop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.boleline.Tolerances.absolute;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.boleline.Tolerances;
+import org.boleline.drop.ReferenceMotion.Given;
+import org.boleline.internal.motion.CatchMotion;
+import org.boleline.internal.motion.MotionRecord;
+import org.boleline.internal.motion.MotionSpec;
+import org.junit.jupiter.api.Assertions;
+import org.junit.jupiter.api.Test;
+
+/** The motion from event to event against small equal steps, which share no idea with it. */
+class CatchMotionTest {
+  private static final double EVERY = 1e-3;
+  private static final double TOLERANCE = 1e-9;
+
+  @Provide
+  Arbitrary<Given> catches() {
+    return RandomMotions.catches();
+  }
+
+  @Property(tries = 60)
+  void it_agrees_with_small_equal_steps(@ForAll("catches") Given given) {
+    double duration = 0.8;
+    ReferenceMotion steps = new ReferenceMotion(given, 2e-5, duration, 50);
+    MotionRecord record =
+        CatchMotion.follow(spec(given), List.of(), TOLERANCE, duration, EVERY, () -> false);
+
+    assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
+    assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
+    double greatest = steps.greatestTension[0];
+    double near = Tolerances.STEPS_OF_RANDOM_CATCHES * (greatest + given.mass * given.gravity);
+    for (int i = 0; i <= given.points.length; i++) {
+      assertThat(record.peaks()[i]).isCloseTo(steps.greatestTension[i], absolute(near));
+      assertThat(record.peaks()[given.points.length + 1 + i])
+          .isCloseTo(steps.greatestForce[i], absolute(2 * near));
+    }
+    for (MotionRecord.Sample sample : record.samples()) {
+      ReferenceMotion.Moment moment = steps.moments.get((int) Math.round(sample.time() / EVERY));
+      assertThat(moment.time()).isCloseTo(sample.time(), absolute(1e-9));
+      for (int i = 0; i <= given.points.length; i++) {
+        assertThat(sample.tension()[i])
+            .as("leg %d at %s", i, moment.time())
+            .isCloseTo(moment.tensions()[i], absolute(10 * near));
+      }
+      assertThat(sample.position())
+          .usingComparatorWithPrecision(1e-4)
+          .containsExactly(moment.centre());
+      assertThat(sample.run()).isCloseTo(moment.fed(), absolute(1e-4));
+    }
+    double[] heat = Arrays.copyOf(record.heats(), given.points.length);
+    for (int j = 0; j < heat.length; j++) {
+      assertThat(heat[j]).isCloseTo(steps.energies().points()[j], absolute(1e-3 * record.given()));
+    }
+  }
+
+  @Property(tries = 60)
+  void the_account_closes_over_many_bounces(@ForAll("catches") Given given) {
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), TOLERANCE, 5, 0, () -> false);
+    assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
+    assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
+  }
+
+  @Test
+  void it_stops_when_cancelled() {
+    Given given =
+        Given.piece(100, 0, 0, -1)
+            .over(1, 0, 0, 0)
+            .to(0, 0, -5)
+            .rope(LinearStretch.of(org.boleline.units.Amounts.newtons(1e5)), 2, 5);
+    int[] asked = {0};
+    Assertions.assertThrows(
+        CancellationException.class,
+        () -> CatchMotion.follow(spec(given), List.of(), TOLERANCE, 600, 0, () -> ++asked[0] > 3));
+    assertThat(asked[0]).isEqualTo(4);
+  }
+
+  /** The same catch for the kernel: axis of the body is its third. */
+  static MotionSpec spec(Given given) {
+    double[] z = given.axis;
+    double[] x = square(z);
+    double[] y = {z[1] * x[2] - z[2] * x[1], z[2] * x[0] - z[0] * x[2], z[0] * x[1] - z[1] * x[0]};
+    int n = given.points.length;
+    double[] place = new double[3 * n + 3];
+    for (int j = 0; j <= n; j++) {
+      System.arraycopy(j < n ? given.points[j] : given.end, 0, place, 3 * j, 3);
+    }
+    int modes = given.modes.size();
+    double[] frequency = new double[modes];
+    double[] damping = new double[modes];
+    double[][] shape = new double[modes][3 * n + 3];
+    for (int k = 0; k < modes; k++) {
+      ReferenceMotion.Mode mode = given.modes.get(k);
+      frequency[k] = mode.frequency();
+      damping[k] = mode.damping();
+      for (int j = 0; j <= n; j++) {
+        System.arraycopy(j < n ? mode.atPoints()[j] : mode.atEnd(), 0, shape[k], 3 * j, 3);
+      }
+    }
+    boolean locked = given.device == ReferenceMotion.Device.LOCKED;
+    return new MotionSpec(
+        given.mass,
+        given.axialInertia,
+        given.transverseInertia,
+        inBody(given.tie, x, y, z),
+        given.centre,
+        given.velocity,
+        quaternion(x, y, z),
+        inBody(given.spin, x, y, z),
+        StretchKernels.of(given.curve),
+        given.lay == null ? given.natural : given.lay,
+        !given.whereItLay,
+        given.hysteresis,
+        given.hysteresisStrain,
+        given.ratios,
+        place,
+        frequency,
+        damping,
+        shape,
+        locked ? Double.POSITIVE_INFINITY : given.slipTension,
+        0,
+        given.device == ReferenceMotion.Device.BY_HAND ? given.delay : 0,
+        given.gravity);
+  }
+
+  private static double[] square(double[] z) {
+    double[] x = Math.abs(z[0]) < 0.9 ? new double[] {1, 0, 0} : new double[] {0, 1, 0};
+    double along = x[0] * z[0] + x[1] * z[1] + x[2] * z[2];
+    double size = 0;
+    for (int d = 0; d < 3; d++) {
+      x[d] -= along * z[d];
+      size += x[d] * x[d];
+    }
+    for (int d = 0; d < 3; d++) {
+      x[d] /= Math.sqrt(size);
+    }
+    return x;
+  }
+
+  private static double[] inBody(double[] v, double[] x, double[] y, double[] z) {
+    return new double[] {
+      v[0] * x[0] + v[1] * x[1] + v[2] * x[2],
+      v[0] * y[0] + v[1] * y[1] + v[2] * y[2],
+      v[0] * z[0] + v[1] * z[1] + v[2] * z[2]
+    };
+  }
+
+  /** Of the rotation whose columns are x, y and z; not half a turn here. */
+  private static double[] quaternion(double[] x, double[] y, double[] z) {
+    double w = 0.5 * Math.sqrt(Math.max(0, 1 + x[0] + y[1] + z[2]));
+    return new double[] {
+      w, (y[2] - z[1]) / (4 * w), (z[0] - x[2]) / (4 * w), (x[1] - y[0]) / (4 * w)
+    };
+  }
+}
