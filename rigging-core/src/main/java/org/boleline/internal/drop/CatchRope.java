@@ -128,7 +128,8 @@ public abstract class CatchRope {
    *
    * <p>The root above W of A - E - W x + (T - W) run. It falls up to W and rises from there without
    * end, with the slope (T - W) dx/dT + run, so there is one. Newton's method in the square of T -
-   * W, which is exact where dx/dT is constant; it halves the bracket where it would leave it.
+   * W, which is exact where dx/dT is constant; it halves the bracket where it would leave it or
+   * gets on slowly.
    *
    * <p>One rounding of T may move the strain of a rope with a nearly level curve by many. So the
    * last step, less than a rounding of T, is taken in the strains.
@@ -141,6 +142,7 @@ public abstract class CatchRope {
   public final CatchState rest(double weight, double energy, double run) {
     double low = weight;
     double high = Double.POSITIVE_INFINITY;
+    double before = Double.POSITIVE_INFINITY;
     CatchState state = at(2 * weight);
     for (int step = 0; step < MOST_STEPS; step++) {
       double t = state.tension();
@@ -158,7 +160,9 @@ public abstract class CatchRope {
       if (Math.abs(next - t) <= 2 * Math.ulp(t)) {
         return slope > 0 ? closed(state, weight, energy, run) : state;
       }
-      if (!(next > low && next < high)) {
+      boolean slow = Math.abs(off) > before / 2 && high < Double.POSITIVE_INFINITY;
+      before = Math.abs(off);
+      if (slow || !(next > low && next < high)) {
         next = high == Double.POSITIVE_INFINITY ? 2 * t : low + (high - low) / 2;
         if (!(next > low && next < high)) {
           return closed(state, weight, energy, run);
