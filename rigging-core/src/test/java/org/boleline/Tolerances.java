@@ -191,6 +191,18 @@ public final class Tolerances {
   /** Catches that a Runge-Kutta 4(5) of independent code worked out: stated to hold to 0.3 %. */
   public static final double INDEPENDENT_STEPS = 0.003;
 
+  /** An energy account in which rounding alone is left open, over some tens of sums. */
+  public static final double ACCOUNT = 1e-12;
+
+  /** A sum over 20 000 trapezoids of a smooth curve. */
+  public static final double TRAPEZOIDS = 1e-7;
+
+  /** Movement of points by a millionth against the first order in it. */
+  public static final double FIRST_ORDER = 1e-5;
+
+  /** The power with which a difference falls, absolute, one decade above its limit. */
+  public static final double POWER = 0.02;
+
   private Tolerances() {}
 
   /**

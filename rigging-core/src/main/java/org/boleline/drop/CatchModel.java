@@ -5,7 +5,10 @@ import java.util.List;
 import javax.measure.quantity.Force;
 import org.boleline.explain.Step;
 import org.boleline.geometry.Vector;
-import org.boleline.internal.drop.CatchKernel;
+import org.boleline.internal.drop.CatchRope;
+import org.boleline.internal.drop.CatchState;
+import org.boleline.internal.drop.LaidRope;
+import org.boleline.internal.drop.PassingRope;
 import org.boleline.internal.drop.StretchKernel;
 import org.boleline.rope.FrictionFormulas;
 import org.boleline.units.Kind;
@@ -22,52 +25,37 @@ final class CatchModel {
   private final CatchPath path;
   private final double[] lengths;
   private final double[] products;
-  private final double[] gives;
-  private final double give;
+  private final CatchGive gives;
+  private final CatchRope rope;
+  private final boolean passing;
 
-  CatchModel(StretchCurve curve, CatchPath path, double[] lengths) {
+  CatchModel(StretchCurve curve, CatchPath path, double longer, boolean passing) {
     this.curve = curve;
     this.path = path;
-    this.lengths = lengths;
+    this.passing = passing;
+    lengths = path.lengthArray();
+    lengths[0] += longer;
     kernel = StretchKernels.of(curve);
     products = path.products();
-    List<CatchPoint> points = path.points();
-    gives = new double[points.size()];
-    Double atLoad = path.loadSpring();
-    double sum = atLoad == null ? 0 : 1 / atLoad;
-    for (int j = 0; j < gives.length; j++) {
-      Double spring = points.get(j).springRate();
-      if (spring != null) {
-        gives[j] =
-            CatchKernel.give(products[j], products[j + 1], points.get(j).turnRadians(), spring);
-        sum += gives[j];
-      }
-    }
-    give = sum;
+    gives = path.gives();
+    rope =
+        passing
+            ? new PassingRope(kernel, lengths, products, gives.sum())
+            : new LaidRope(kernel, lengths, products, gives.sum());
   }
 
-  CatchModel withLoadLegLonger(double run) {
-    double[] longer = lengths.clone();
-    longer[0] += run;
-    return new CatchModel(curve, path, longer);
+  CatchState at(double tension) {
+    return rope.at(tension);
   }
 
-  boolean hasSprings() {
-    return path.loadSpring() != null
-        || path.points().stream().anyMatch(point -> point.springRate() != null);
+  /** At rest after a run; zero for none. */
+  CatchState rest(double weight, double energy, double run) {
+    return rope.rest(weight, energy, run);
   }
 
-  double travel(double tension) {
-    return CatchKernel.travel(kernel, lengths, products, give, tension);
-  }
-
-  double work(double tension) {
-    return CatchKernel.work(kernel, lengths, products, give, tension);
-  }
-
-  /** Greatest tension; on a linear rope from the closed form, whose steps are noted. */
-  double peak(double weight, double energy, List<Step> steps) {
-    if (curve instanceof LinearStretch linear) {
+  /** At rest without a run; on a linear rope from the closed form, whose steps are noted. */
+  CatchState peak(double weight, double energy, List<Step> steps) {
+    if (curve instanceof LinearStretch linear && !passing) {
       double effective = lengths[lengths.length - 1];
       for (int i = lengths.length - 2; i >= 0; i--) {
         Step step =
@@ -77,15 +65,15 @@ final class CatchModel {
         effective = step.result();
       }
       double modulus = Si.value(linear.modulus(), Kind.FORCE, "modulus");
-      Step stiffness = DropFormulas.EFFECTIVE_STIFFNESS.step(effective, modulus, give);
+      Step stiffness = DropFormulas.EFFECTIVE_STIFFNESS.step(effective, modulus, gives.sum());
       Step peak = DropFormulas.LINEAR_PEAK.step(weight, stiffness.result(), energy / weight);
       steps.add(stiffness);
       steps.add(peak);
       steps.add(DropFormulas.LINEAR_STRETCH.step(peak.result(), stiffness.result()));
-      return peak.result();
+      return rope.at(peak.result());
     }
-    double peak = CatchKernel.peak(kernel, lengths, products, give, weight, energy);
-    steps.add(DropFormulas.ENERGY_LEFT.step(energy, weight, travel(peak), work(peak)));
+    CatchState peak = rope.rest(weight, energy, 0);
+    steps.add(DropFormulas.ENERGY_LEFT.step(energy, weight, peak.travel(), peak.work()));
     return peak;
   }
 
@@ -122,65 +110,79 @@ final class CatchModel {
         tight * d[2] + slack * d[5]);
   }
 
-  double storedInRope(double tension) {
-    double sum = 0;
-    for (int i = 0; i < lengths.length; i++) {
-      sum += lengths[i] * kernel.energy(kernel.strain(tension / products[i]));
-    }
-    return sum;
+  double storedInRope(CatchState state) {
+    return rope.stored(state);
   }
 
-  double storedInSprings(double tension) {
-    Double atLoad = path.loadSpring();
-    double sum = atLoad == null ? 0 : tension * tension / (2 * atLoad);
-    List<CatchPoint> points = path.points();
-    for (int j = 0; j < points.size(); j++) {
-      Double spring = points.get(j).springRate();
-      if (spring != null) {
-        double share =
-            CatchKernel.forceShare(products[j], products[j + 1], points.get(j).turnRadians());
-        double force = share * tension;
-        sum += force * force / (2 * spring);
-      }
-    }
-    return sum;
+  double storedInSprings(CatchState state) {
+    return gives.stored() * state.tension() * state.tension();
   }
 
   /** Heat at every point while the tension rises from nothing. */
-  List<Double> heats(double tension) {
+  List<Double> heats(CatchState state) {
     List<Double> heats = new ArrayList<>();
-    for (int j = 0; j < gives.length; j++) {
-      double[] slip = CatchKernel.slip(kernel, lengths, products, j, tension);
+    double square = state.tension() * state.tension();
+    for (int j = 0; j < products.length - 1; j++) {
       double drop = 1 / products[j] - 1 / products[j + 1];
-      heats.add(slip[1] + drop * springSlip(j) * tension * tension / 2);
+      heats.add(rope.heat(j, state) + drop * gives.slip(j) * square / 2);
     }
     return heats;
   }
 
-  /** Rope that passes a point for each newton at the load because points give way. */
-  private double springSlip(int j) {
-    CatchPoint point = path.points().get(j);
-    Double spring = point.springRate();
-    double slip =
-        spring == null
-            ? 0
-            : CatchKernel.ownSlip(products[j], products[j + 1], point.turnRadians(), spring);
-    for (int i = j + 1; i < gives.length; i++) {
-      slip += gives[i];
+  /**
+   * Where the energy of a run at constant tension goes.
+   *
+   * @param points heat at every point
+   * @param device heat in the device
+   * @param hand what the hand behind the device takes
+   * @param rope what the rope that ran stores in the load leg
+   */
+  record Ran(List<Double> points, double device, double hand, double rope) {}
+
+  /** Behind: tension of the hand over tension into the device; 0 if there is no hand. */
+  Ran ran(CatchState state, double run, double behind, List<Step> steps) {
+    int last = products.length - 1;
+    double[] over = new double[products.length];
+    for (int i = 0; i <= last; i++) {
+      over[i] = rope.brought(i, state);
     }
-    return slip;
+    double tight = state.tension() / products[last];
+    double slack = tight * behind;
+    double length = run;
+    double stored = 0;
+    Step heat;
+    if (passing) {
+      Step unloaded = DropFormulas.UNLOADED_LENGTH.step(run, rope.strain(0, state));
+      length = unloaded.result();
+      stored = length * kernel.energy(rope.strain(0, state));
+      double e = rope.strain(last, state);
+      Step into = DropFormulas.BROUGHT_OVER.step(tight, e, kernel.energy(e));
+      e = kernel.strain(slack);
+      Step out = DropFormulas.BROUGHT_OVER.step(slack, e, kernel.energy(e));
+      slack = out.result();
+      heat = DropFormulas.PASSING_HEAT.step(into.result(), slack, length);
+      steps.addAll(List.of(unloaded, into, out, heat));
+    } else {
+      heat = DropFormulas.SLIP_HEAT.step(tight, slack, length);
+      steps.add(heat);
+    }
+    List<Double> points = new ArrayList<>();
+    for (int j = 0; j < last; j++) {
+      points.add((over[j] - over[j + 1]) * length);
+    }
+    return new Ran(points, heat.result(), slack * length, stored);
   }
 
   /** Whether the rope passes a point toward the load throughout, as the tension rises. */
-  boolean slipsTowardLoad(int j, double tension) {
-    double bySprings = springSlip(j);
+  boolean slipsTowardLoad(int j, CatchState state) {
+    double bySprings = gives.slip(j);
     if (bySprings >= 0) {
       return true;
     }
     double before = 0;
     for (int look = 1; look <= LOOKS; look++) {
-      double t = tension * look / LOOKS;
-      double passed = CatchKernel.slip(kernel, lengths, products, j, t)[0] + bySprings * t;
+      double t = state.tension() * look / LOOKS;
+      double passed = rope.passed(j, rope.at(t)) + bySprings * t;
       if (passed < before) {
         return false;
       }

@@ -143,7 +143,7 @@ public final class CatchPoint {
    * <p>The spring has no mass. That is no bound: a real stem or sling has mass, and the force may
    * be higher or lower than this.
    *
-   * @param newStiffness stiffness of what holds the point, above zero, at most 1 TN/m, not null
+   * @param newStiffness stiffness of what holds the point, from 1 mN/m to 1 TN/m, not null
    * @return the point
    * @throws org.boleline.explain.PlanRefusedException if it is outside its range
    */
@@ -154,7 +154,11 @@ public final class CatchPoint {
             refusals ->
                 refusals
                     .at("stiffness")
-                    .aboveZero(newStiffness, Kind.STIFFNESS, CatchBounds.STIFFNESS));
+                    .between(
+                        newStiffness,
+                        Kind.STIFFNESS,
+                        CatchBounds.LEAST_STIFFNESS,
+                        CatchBounds.STIFFNESS));
     return new CatchPoint(ratio, turn, step, legs, value);
   }
 

@@ -280,6 +280,45 @@ public final class DropFormulas {
           POWER,
           x -> x[0] * x[1] / (x[2] + 1));
 
+  /** DRO-18: rope that fills a stretched length. */
+  public static final Formula UNLOADED_LENGTH =
+      Formula.of(
+          "DRO-18",
+          "n = L / (1 + e)",
+          length("n", "rope, counted without load"),
+          List.of(length("L", "stretched length"), STRAIN),
+          "the same strain over the whole length",
+          SERIES,
+          x -> x[0] / (1 + x[1]));
+
+  /** DRO-19: energy that rope brings over a point. */
+  public static final Formula BROUGHT_OVER =
+      Formula.of(
+          "DRO-19",
+          "G = T * (1 + e) - U",
+          new Symbol("G", "energy that each length of rope brings over", "J/m", 0, NO_LIMIT),
+          List.of(
+              force("T", "tension"),
+              STRAIN,
+              new Symbol("U", "energy stored for each length", "J/m", 0, NO_LIMIT)),
+          "lengths counted without load: the work of the tension less what goes along as stored",
+          ENERGY,
+          x -> x[0] * (1 + x[1]) - x[2]);
+
+  /** DRO-20: heat of stretching rope that passes at constant tensions. */
+  public static final Formula PASSING_HEAT =
+      Formula.of(
+          "DRO-20",
+          "Q = (G_tight - G_slack) * n",
+          new Symbol("Q", "heat", "J", 0, NO_LIMIT),
+          List.of(
+              new Symbol("G_tight", "G on the tight side", "J/m", 0, NO_LIMIT),
+              new Symbol("G_slack", "G on the slack side", "J/m", 0, NO_LIMIT),
+              length("n", "rope that passes, counted without load")),
+          "as DRO-14, with rope counted where it is",
+          ENERGY,
+          x -> (x[0] - x[1]) * x[2]);
+
   private DropFormulas() {}
 
   /**
@@ -305,7 +344,10 @@ public final class DropFormulas {
         SLIP_HEAT,
         DELAY_FALL,
         POWER_TENSION,
-        POWER_ENERGY);
+        POWER_ENERGY,
+        UNLOADED_LENGTH,
+        BROUGHT_OVER,
+        PASSING_HEAT);
   }
 
   private static Symbol force(String name, String meaning) {

@@ -55,9 +55,9 @@ public final class LinearCatch {
    * @validity linear, no mass of the rope, no damping, piece falls straight
    * @source Gere, Mechanics of Materials, 7th ed., falling weight
    * @accuracy rounding only
-   * @param mass mass of the piece, above zero, at most 1000 t, not null
+   * @param mass mass of the piece, from 1 mg to 1000 t, not null
    * @param fall fall until the rope is taut, from zero to 200 m, not null
-   * @param stiffness stiffness of what catches, above zero, at most 1 TN/m, not null
+   * @param stiffness stiffness of what catches, from 1 mN/m to 1 TN/m, not null
    * @return the catch
    * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
    */
@@ -70,11 +70,17 @@ public final class LinearCatch {
         Refusals.check(
             refusals ->
                 new double[] {
-                  refusals.at("mass").aboveZero(mass, Kind.MASS, CatchBounds.MASS),
+                  refusals
+                      .at("mass")
+                      .between(mass, Kind.MASS, CatchBounds.LEAST_MASS, CatchBounds.MASS),
                   refusals.at("fall").between(fall, Kind.LENGTH, 0, CatchBounds.FALL),
                   refusals
                       .at("stiffness")
-                      .aboveZero(stiffness, Kind.STIFFNESS, CatchBounds.STIFFNESS)
+                      .between(
+                          stiffness,
+                          Kind.STIFFNESS,
+                          CatchBounds.LEAST_STIFFNESS,
+                          CatchBounds.STIFFNESS)
                 });
     return new LinearCatch(si[0], si[1], si[2], CatchBounds.STANDARD_GRAVITY_M_PER_S2);
   }
@@ -82,7 +88,7 @@ public final class LinearCatch {
   /**
    * Returns this catch under another gravity.
    *
-   * @param newGravity acceleration of gravity, above zero, not null
+   * @param newGravity acceleration of gravity, from 1 mm/s2 to 1000 m/s2, not null
    * @return the catch
    * @throws org.boleline.explain.PlanRefusedException if it is outside its range
    */

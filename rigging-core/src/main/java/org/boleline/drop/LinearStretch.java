@@ -25,7 +25,7 @@ public final class LinearStretch implements StretchCurve {
   /**
    * Obtains a curve.
    *
-   * @param modulus tension over strain, the product EA, above zero, at most 1 GN, not null
+   * @param modulus tension over strain, the product EA, from 1 mN to 1 GN, not null
    * @return the curve
    * @throws org.boleline.explain.PlanRefusedException if it is outside its range
    */
@@ -33,7 +33,10 @@ public final class LinearStretch implements StretchCurve {
     requireNonNull(modulus, "modulus");
     return new LinearStretch(
         Refusals.check(
-            refusals -> refusals.at("modulus").aboveZero(modulus, Kind.FORCE, CatchBounds.FORCE)));
+            refusals ->
+                refusals
+                    .at("modulus")
+                    .between(modulus, Kind.FORCE, CatchBounds.LEAST_FORCE, CatchBounds.FORCE)));
   }
 
   /**

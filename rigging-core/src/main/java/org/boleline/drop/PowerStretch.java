@@ -36,7 +36,7 @@ public final class PowerStretch implements StretchCurve {
    * @validity n 1 to 4: from memory; others are computed
    * @source a power law through a point, derived
    * @accuracy rounding only
-   * @param point a known point of the curve, at most 1 GN and a strain of 10, not null
+   * @param point a known point of the curve, from 1 mN to 1 GN and a strain of 10, not null
    * @param exponent power of the strain, from 0.25 to 10
    * @return the curve
    * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
@@ -48,7 +48,7 @@ public final class PowerStretch implements StretchCurve {
           refusals
               .at("point")
               .at("tension")
-              .aboveZero(point.tension(), Kind.FORCE, CatchBounds.FORCE);
+              .between(point.tension(), Kind.FORCE, CatchBounds.LEAST_FORCE, CatchBounds.FORCE);
           refusals.at("point").at("elongation").number(point.elongationFraction(), 1e-9, 10);
           double n = refusals.at("exponent").number(exponent, 0.25, 10);
           return new PowerStretch(point, n);

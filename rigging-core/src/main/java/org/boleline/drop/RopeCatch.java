@@ -12,14 +12,17 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.boleline.explain.Caution;
 import org.boleline.explain.CautionCode;
+import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusals;
 import org.boleline.explain.Step;
 import org.boleline.geometry.Turn;
 import org.boleline.internal.drop.CatchKernel;
+import org.boleline.internal.drop.CatchState;
 import org.boleline.plan.DropSpec;
 import org.boleline.rope.Hardware;
 import org.boleline.units.Kind;
+import org.boleline.units.Moment;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
 
@@ -30,9 +33,9 @@ import org.boleline.units.Si;
  * carries less and gives less. The work of the load leg is known exactly for any stretch curve, and
  * the greatest tension is where it has taken up all that the weight gave.
  *
- * <p>Left out: mass and damping of the rope, rope that passes from leg to leg (it is counted where
- * it lay when the rope was taut), turning of the piece. No comparison with measured drops is
- * claimed.
+ * <p>Left out: mass and damping of the rope, turning of the piece. Rope that passes from leg to leg
+ * is counted where it lay when the rope was taut, or where it is ({@link #withPassingRope}). No
+ * comparison with measured drops is claimed.
  *
  * <p>Immutable and thread-safe; equality is exact.
  *
@@ -43,12 +46,16 @@ import org.boleline.units.Si;
  * }</pre>
  */
 public final class RopeCatch {
+  /** So close to the locked tension, nothing runs. */
+  private static final double ROUNDING = 1e-14;
+
   private final double mass;
   private final double fall;
   private final RopeStretch rope;
   private final CatchPath path;
   private final double gravity;
   private final double tieToCentre;
+  private final boolean passing;
 
   private RopeCatch(
       double mass,
@@ -56,19 +63,21 @@ public final class RopeCatch {
       RopeStretch rope,
       CatchPath path,
       double gravity,
-      double tieToCentre) {
+      double tieToCentre,
+      boolean passing) {
     this.mass = mass;
     this.fall = fall;
     this.rope = rope;
     this.path = path;
     this.gravity = gravity;
     this.tieToCentre = tieToCentre;
+    this.passing = passing;
   }
 
   /**
    * Obtains a catch under standard gravity, of a piece that is tied at its centre of gravity.
    *
-   * @param mass mass of the piece, above zero, at most 1000 t, not null
+   * @param mass mass of the piece, from 1 mg to 1000 t, not null
    * @param fall how far the centre of gravity falls until the rope is taut, from zero to twice the
    *     load leg, at most 200 m, not null
    * @param rope stretch of the rope, not null
@@ -85,7 +94,7 @@ public final class RopeCatch {
    * Obtains a catch under standard gravity, of a piece that is tied off its centre of gravity and
    * may turn over as it falls.
    *
-   * @param mass mass of the piece, above zero, at most 1000 t, not null
+   * @param mass mass of the piece, from 1 mg to 1000 t, not null
    * @param fall how far the centre of gravity falls until the rope is taut, from zero to twice the
    *     load leg and {@code tieToCentre} together, at most 200 m, not null
    * @param rope stretch of the rope, not null
@@ -108,7 +117,10 @@ public final class RopeCatch {
     requireNonNull(tieToCentre, "tieToCentre");
     return Refusals.check(
         refusals -> {
-          double m = refusals.at("mass").aboveZero(mass, Kind.MASS, CatchBounds.MASS);
+          double m =
+              refusals
+                  .at("mass")
+                  .between(mass, Kind.MASS, CatchBounds.LEAST_MASS, CatchBounds.MASS);
           double h = refusals.at("fall").between(fall, Kind.LENGTH, 0, CatchBounds.FALL);
           double tie =
               refusals.at("tieToCentre").between(tieToCentre, Kind.LENGTH, 0, CatchBounds.FALL);
@@ -124,19 +136,52 @@ public final class RopeCatch {
                         + ": the rope is taut before",
                     QuantityText.print(fall, Kind.LENGTH));
           }
-          return new RopeCatch(m, h, rope, path, CatchBounds.STANDARD_GRAVITY_M_PER_S2, tie);
+          return new RopeCatch(m, h, rope, path, CatchBounds.STANDARD_GRAVITY_M_PER_S2, tie, false);
         });
   }
 
   /**
    * Returns this catch under another gravity.
    *
-   * @param newGravity acceleration of gravity, above zero, not null
+   * @param newGravity acceleration of gravity, from 1 mm/s2 to 1000 m/s2, not null
    * @return the catch
    * @throws org.boleline.explain.PlanRefusedException if it is outside its range
    */
   public RopeCatch withGravity(Quantity<Acceleration> newGravity) {
-    return new RopeCatch(mass, fall, rope, path, CatchBounds.gravity(newGravity), tieToCentre);
+    return new RopeCatch(
+        mass, fall, rope, path, CatchBounds.gravity(newGravity), tieToCentre, passing);
+  }
+
+  /**
+   * Returns this catch with rope that passes a point counted where it is, or where it lay.
+   *
+   * <p>Where it lay, as by default, leaves out that rope which has passed into the next leg
+   * stretches as that leg does, and is off by the order of the strain. Where it is: each leg behind
+   * a point holds L / (1 + e) of rope, the load leg all the rest.
+   *
+   * @equation x = n * (1 + e1) - L1, n = L1 + sum of L_i * e_i / (1 + e_i) over the legs behind; A
+   *     = integral of T over x; G = T * (1 + e) - U
+   * @validity as {@link #locked}; points that do not give way
+   * @source energy balance, derived
+   * @accuracy relative error of the peak below 1e-11
+   * @param whereItIs true for rope counted where it is, false for where it lay when it was taut
+   * @return the catch
+   * @throws org.boleline.explain.PlanRefusedException if rope is to be counted where it is and a
+   *     point gives way
+   */
+  public RopeCatch withPassingRope(boolean whereItIs) {
+    return Refusals.check(
+        refusals -> {
+          if (whereItIs && path.pointsGive()) {
+            refusals
+                .at("path")
+                .add(
+                    Refusal.Code.CONFLICT,
+                    "points that do not give way where rope is counted where it is",
+                    "a path with points that give way");
+          }
+          return new RopeCatch(mass, fall, rope, path, gravity, tieToCentre, whereItIs);
+        });
   }
 
   /**
@@ -153,20 +198,19 @@ public final class RopeCatch {
   public Caught locked() {
     List<Step> steps = new ArrayList<>();
     double weight = weight(steps);
-    CatchModel model = model();
+    CatchModel model = model(0);
     double energy = weight * fall;
-    double peak = model.peak(weight, energy, steps);
-    double stretch = model.travel(peak);
-    CatchLoads loads = model.loads(peak, steps);
+    CatchState peak = model.peak(weight, energy, steps);
+    CatchLoads loads = model.loads(peak.tension(), steps);
     EnergyAccount account =
         new EnergyAccount(
-            energy + weight * stretch,
+            energy + weight * peak.travel(),
             model.storedInRope(peak),
             model.storedInSprings(peak),
             model.heats(peak),
             0,
             0);
-    return new Caught(loads, weight, stretch, fall, account, steps, cautions(model, peak));
+    return new Caught(loads, weight, peak.travel(), fall, account, steps, cautions(model, peak));
   }
 
   /**
@@ -195,7 +239,7 @@ public final class RopeCatch {
    * @param device what the wraps lie on, as it acts in a catch, not null
    * @param wraps turn of the rope on the device, not null
    * @return whether and where the piece stops
-   * @throws IllegalArgumentException if the tension at the device exceeds the largest double
+   * @throws org.boleline.explain.PlanRefusedException if the tension at the device is above 1e100 N
    */
   public LetRun letRun(DropSpec.ByHand hand, Hardware device, Turn wraps) {
     return letRun(hand, device, wraps, Si.of(0, Kind.FORCE));
@@ -218,8 +262,8 @@ public final class RopeCatch {
    * @param idle tension of the leg into the device until the hand holds, zero or more, not null
    * @return whether and where the piece stops
    * @throws org.boleline.explain.PlanRefusedException if the idle tension is negative, holds the
-   *     piece already, or is above the tension at which the device slips under the hand
-   * @throws IllegalArgumentException if the tension at the device exceeds the largest double
+   *     piece already, or is above the tension at which the device slips under the hand, or that
+   *     tension is above 1e100 N
    */
   public LetRun letRun(DropSpec.ByHand hand, Hardware device, Turn wraps, Quantity<Force> idle) {
     requireNonNull(idle, "idle");
@@ -227,6 +271,15 @@ public final class RopeCatch {
     double delay = Si.value(hand.delay(), Kind.TIME, "delay");
     double ratio = device.tensionRatio(wraps);
     double slip = force * ratio;
+    if (!(slip <= CatchBounds.SLIP)) {
+      throw new PlanRefusedException(
+          List.of(
+              new Refusal(
+                  Refusal.Code.OUT_OF_RANGE,
+                  "/wraps",
+                  "a tension at the device of at most 1e100 N",
+                  wraps.toString())));
+    }
     double products = path.products()[path.points().size()];
     double idleNewtons =
         Refusals.check(
@@ -248,6 +301,54 @@ public final class RopeCatch {
               return value;
             });
     return run(slip, 1 / ratio, delay, idleNewtons);
+  }
+
+  /**
+   * Returns the catch that is let run for just a length: the slip tension follows.
+   *
+   * @equation K = s * (T - W), with K = E + W * x - A, the one T above W
+   * @validity as {@link #locked}; slip tension the same at any speed and heat
+   * @source energy balance, derived
+   * @accuracy relative error below 1e-12 of run plus stretch
+   * @param run length of the run at the load, from zero to 1 km, not null; zero is the locked rope
+   * @return the catch with a device that slips so that the piece stops after this run
+   * @throws org.boleline.explain.PlanRefusedException if the run is outside its range
+   */
+  public LetRun running(Quantity<Length> run) {
+    requireNonNull(run, "run");
+    double length =
+        Refusals.check(
+            refusals -> refusals.at("run").between(run, Kind.LENGTH, 0, CatchBounds.LEG));
+    double weight = mass * gravity;
+    double tension = model(0).rest(weight, weight * fall, length).tension();
+    double[] products = path.products();
+    return run(tension / products[products.length - 1], 0, 0, 0);
+  }
+
+  /**
+   * Returns the run that keeps the moment about the base of a stem, from the points that sit on it,
+   * at a moment of choice.
+   *
+   * @equation T = M / arm
+   * @validity as {@link #locked}; no moment of the stem's own weight, stem where it stood
+   * @source moments, derived
+   * @accuracy rounding only
+   * @param arm moment for each newton of the load leg, not null
+   * @param greatest the moment, above zero, at most 1 TN.m, not null
+   * @return as {@link #keepingLoadLeg}
+   * @throws org.boleline.explain.PlanRefusedException if the moment is outside its range, or the
+   *     arm is so short that no tension gives it
+   */
+  public LetRun keepingMoment(MomentArm arm, Quantity<Moment> greatest) {
+    requireNonNull(arm, "arm");
+    requireNonNull(greatest, "greatest");
+    double moment =
+        Refusals.check(
+            refusals ->
+                refusals.at("greatest").aboveZero(greatest, Kind.MOMENT, CatchBounds.MOMENT));
+    double[] products = path.products();
+    double slip = moment / arm.metres() / products[products.length - 1];
+    return run(reachable(slip, "an arm with a length", arm.toString()), 0, 0, 0);
   }
 
   /**
@@ -294,19 +395,22 @@ public final class RopeCatch {
     double share = CatchKernel.forceShare(products[point], products[point + 1], turn);
     double force = chosen(greatest);
     double slip = force / share / products[products.length - 1];
-    Refusals.check(
+    return run(
+        reachable(slip, "a point that the rope turns at", path.points().get(point).toString()),
+        0,
+        0,
+        0);
+  }
+
+  /** A slip tension, unless it is beyond all bounds. */
+  private static double reachable(double slip, String wants, String got) {
+    return Refusals.check(
         refusals -> {
           if (!(slip <= CatchBounds.FORCE * CatchBounds.RATIO)) {
-            refusals
-                .at("greatest")
-                .add(
-                    Refusal.Code.CONFLICT,
-                    "a point that the rope turns at",
-                    path.points().get(point).toString());
+            refusals.at("greatest").add(Refusal.Code.CONFLICT, wants, got);
           }
-          return 0;
+          return slip;
         });
-    return run(slip, 0, 0, 0);
   }
 
   private static double chosen(Quantity<Force> greatest) {
@@ -331,22 +435,22 @@ public final class RopeCatch {
       steps.add(free);
       freeRun = free.result();
     }
-    CatchModel model = model().withLoadLegLonger(freeRun);
+    CatchModel model = model(freeRun);
     double energy = weight * (fall + freeRun) - idle * product * freeRun;
     Step atLoad = DropFormulas.SLIP_AT_LOAD.step(slip, product);
     steps.add(atLoad);
     List<Step> peakSteps = new ArrayList<>();
-    double held = model.peak(weight, energy, peakSteps);
-    boolean slips = atLoad.result() < held;
-    double tension = slips ? atLoad.result() : held;
-    double stretch = model.travel(tension);
+    CatchState held = model.peak(weight, energy, peakSteps);
+    boolean slips = atLoad.result() < held.tension() * (1 - ROUNDING);
+    CatchState state = slips ? model.at(atLoad.result()) : held;
+    double tension = state.tension();
     double slipRun = 0;
-    List<Caution> cautions = cautions(model, tension);
+    List<Caution> cautions = cautions(model, state);
     if (slips || freeRun > 0) {
       cautions.add(mayFail(locked, tension));
     }
     if (slips) {
-      Step left = DropFormulas.ENERGY_LEFT.step(energy, weight, stretch, model.work(tension));
+      Step left = DropFormulas.ENERGY_LEFT.step(energy, weight, state.travel(), state.work());
       steps.add(left);
       if (tension <= weight) {
         CatchLoads loads = model.loads(tension, steps);
@@ -364,30 +468,29 @@ public final class RopeCatch {
       steps.addAll(peakSteps);
     }
     CatchLoads loads = model.loads(tension, steps);
-    Step slipHeat = DropFormulas.SLIP_HEAT.step(slip, slip * behind, slipRun);
+    CatchModel.Ran ran = model.ran(state, slipRun, behind, steps);
     Step idleHeat = DropFormulas.SLIP_HEAT.step(idle, idle * behind, freeRun);
-    steps.add(slipHeat);
     if (freeRun > 0) {
       steps.add(idleHeat);
     }
-    List<Double> heats = new ArrayList<>(model.heats(tension));
+    List<Double> heats = new ArrayList<>(model.heats(state));
     for (int j = 0; j < heats.size(); j++) {
       double drop = 1 / products[j] - 1 / products[j + 1];
-      heats.set(j, heats.get(j) + drop * (tension * slipRun + idle * product * freeRun));
+      heats.set(j, heats.get(j) + ran.points().get(j) + drop * idle * product * freeRun);
     }
     EnergyAccount account =
         new EnergyAccount(
-            weight * (fall + freeRun + stretch + slipRun),
-            model.storedInRope(tension),
-            model.storedInSprings(tension),
+            weight * (fall + freeRun + state.travel() + slipRun),
+            model.storedInRope(state) + ran.rope(),
+            model.storedInSprings(state),
             heats,
-            slipHeat.result() + idleHeat.result(),
-            behind * (slip * slipRun + idle * freeRun));
+            ran.device() + idleHeat.result(),
+            ran.hand() + behind * idle * freeRun);
     return new LetRun.Stopped(
         new RunAnswer(locked, loads, slip, List.copyOf(steps), List.copyOf(cautions)),
         freeRun,
         slipRun,
-        stretch,
+        state.travel(),
         fall,
         account);
   }
@@ -398,11 +501,12 @@ public final class RopeCatch {
     return weight.result();
   }
 
-  private CatchModel model() {
-    return new CatchModel(rope.curve(), path, path.lengthArray());
+  private CatchModel model(double longer) {
+    return new CatchModel(rope.curve(), path, longer, passing);
   }
 
-  private List<Caution> cautions(CatchModel model, double tension) {
+  private List<Caution> cautions(CatchModel model, CatchState state) {
+    double tension = state.tension();
     List<Caution> found = new ArrayList<>();
     found.add(new Caution(CautionCode.CATCH_BY_ENERGY, "", Map.of()));
     if (rope.pull() == RopeStretch.Pull.SLOW) {
@@ -423,7 +527,7 @@ public final class RopeCatch {
                   "last",
                   newtons(Si.value(table.last().tension(), Kind.FORCE, "tension")))));
     }
-    if (model.hasSprings()) {
+    if (path.hasSprings()) {
       found.add(new Caution(CautionCode.SPRINGS_WITHOUT_MASS, "", Map.of()));
     }
     List<CatchPoint> points = path.points();
@@ -432,7 +536,7 @@ public final class RopeCatch {
       for (Step step : points.get(j).steps()) {
         found.addAll(step.cautions(place));
       }
-      if (!model.slipsTowardLoad(j, tension)) {
+      if (!model.slipsTowardLoad(j, state)) {
         found.add(
             new Caution(
                 CautionCode.SLIP_NOT_TOWARD_LOAD, place, Map.of("point", String.valueOf(j + 1))));
@@ -463,6 +567,7 @@ public final class RopeCatch {
         && Double.compare(fall, c.fall) == 0
         && Double.compare(gravity, c.gravity) == 0
         && Double.compare(tieToCentre, c.tieToCentre) == 0
+        && passing == c.passing
         && rope.equals(c.rope)
         && path.equals(c.path);
   }

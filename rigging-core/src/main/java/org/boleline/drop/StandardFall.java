@@ -47,9 +47,9 @@ public final class StandardFall {
    *     cautions
    * @source derived from the energy balance with a linear spring
    * @accuracy rounding only
-   * @param mass mass of the piece, above zero, at most 1000 t, not null
+   * @param mass mass of the piece, from 1 mg to 1000 t, not null
    * @param fallFactor fall over length of rope, from zero to 1000
-   * @param modulus modulus of the rope (tension over strain), above zero, at most 1 GN, not null
+   * @param modulus modulus of the rope (tension over strain), from 1 mN to 1 GN, not null
    * @return the fall
    * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
    */
@@ -60,9 +60,13 @@ public final class StandardFall {
         Refusals.check(
             refusals ->
                 new double[] {
-                  refusals.at("mass").aboveZero(mass, Kind.MASS, CatchBounds.MASS),
+                  refusals
+                      .at("mass")
+                      .between(mass, Kind.MASS, CatchBounds.LEAST_MASS, CatchBounds.MASS),
                   refusals.at("fallFactor").number(fallFactor, 0, CatchBounds.FALL_FACTOR),
-                  refusals.at("modulus").aboveZero(modulus, Kind.FORCE, CatchBounds.FORCE)
+                  refusals
+                      .at("modulus")
+                      .between(modulus, Kind.FORCE, CatchBounds.LEAST_FORCE, CatchBounds.FORCE)
                 });
     return new StandardFall(si[0], si[1], si[2], CatchBounds.STANDARD_GRAVITY_M_PER_S2);
   }
@@ -77,8 +81,8 @@ public final class StandardFall {
    * @validity as {@link #of}; the whole rope took part, and nothing but rope gave way
    * @source derived from the energy balance with a linear spring
    * @accuracy rounding only
-   * @param mass mass of the piece, above zero, at most 1000 t, not null
-   * @param fallFactor fall over length of rope, above zero, at most 1000
+   * @param mass mass of the piece, from 1 mg to 1000 t, not null
+   * @param fallFactor fall over length of rope, from 1e-6 to 1000
    * @param peak the greatest tension, above twice the weight, at most 1 GN, not null
    * @return the fall
    * @throws org.boleline.explain.PlanRefusedException if a value is outside its range, or no linear
@@ -91,14 +95,13 @@ public final class StandardFall {
     double[] si =
         Refusals.check(
             refusals -> {
-              double m = refusals.at("mass").aboveZero(mass, Kind.MASS, CatchBounds.MASS);
-              double f = refusals.at("fallFactor").number(fallFactor, 0, CatchBounds.FALL_FACTOR);
+              double m =
+                  refusals
+                      .at("mass")
+                      .between(mass, Kind.MASS, CatchBounds.LEAST_MASS, CatchBounds.MASS);
+              double f =
+                  refusals.at("fallFactor").number(fallFactor, 1e-6, CatchBounds.FALL_FACTOR);
               double most = refusals.at("peak").aboveZero(peak, Kind.FORCE, CatchBounds.FORCE);
-              if (f == 0) {
-                refusals
-                    .at("fallFactor")
-                    .add(Refusal.Code.OUT_OF_RANGE, "a number above zero", "0");
-              }
               if (most <= 2 * m * g) {
                 refusals
                     .at("peak")
@@ -117,7 +120,7 @@ public final class StandardFall {
   /**
    * Returns this fall under another gravity.
    *
-   * @param newGravity acceleration of gravity, above zero, not null
+   * @param newGravity acceleration of gravity, from 1 mm/s2 to 1000 m/s2, not null
    * @return the fall, on the same rope
    * @throws org.boleline.explain.PlanRefusedException if it is outside its range
    */

@@ -48,9 +48,9 @@ public final class Stop {
    * @validity force the same over the whole distance
    * @source Kane, Arboriculture &amp; Urban Forestry 33(1), 2007, p. 41
    * @accuracy rounding only
-   * @param mass mass of the piece, above zero, at most 1000 t, not null
+   * @param mass mass of the piece, from 1 mg to 1000 t, not null
    * @param speed speed downward when the stop begins, from zero to 1000 m/s, not null
-   * @param distance distance over which it comes to rest, above zero, at most 1000 m, not null
+   * @param distance distance over which it comes to rest, from 0.001 mm to 1000 m, not null
    * @return the stop
    * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
    */
@@ -62,9 +62,13 @@ public final class Stop {
         Refusals.check(
             refusals ->
                 new double[] {
-                  refusals.at("mass").aboveZero(mass, Kind.MASS, CatchBounds.MASS),
+                  refusals
+                      .at("mass")
+                      .between(mass, Kind.MASS, CatchBounds.LEAST_MASS, CatchBounds.MASS),
                   refusals.at("speed").between(speed, Kind.SPEED, 0, CatchBounds.SPEED),
-                  refusals.at("distance").aboveZero(distance, Kind.LENGTH, CatchBounds.LEG)
+                  refusals
+                      .at("distance")
+                      .between(distance, Kind.LENGTH, CatchBounds.LEAST_LEG, CatchBounds.LEG)
                 });
     return new Stop(si[0], si[1], si[2], CatchBounds.STANDARD_GRAVITY_M_PER_S2);
   }
@@ -72,7 +76,7 @@ public final class Stop {
   /**
    * Returns this stop under another gravity.
    *
-   * @param newGravity acceleration of gravity, above zero, not null
+   * @param newGravity acceleration of gravity, from 1 mm/s2 to 1000 m/s2, not null
    * @return the stop
    * @throws org.boleline.explain.PlanRefusedException if it is outside its range
    */

@@ -61,7 +61,8 @@ public final class TabulatedStretch implements StretchCurve {
           for (int i = 0; i < copy.size(); i++) {
             Refusals at = refusals.at(i);
             StretchPoint point = copy.get(i);
-            at.at("tension").aboveZero(point.tension(), Kind.FORCE, CatchBounds.FORCE);
+            at.at("tension")
+                .between(point.tension(), Kind.FORCE, CatchBounds.LEAST_FORCE, CatchBounds.FORCE);
             at.at("elongation").number(point.elongationFraction(), 1e-9, 10);
             if (i > 0 && !rises(copy.get(i - 1), point)) {
               at.add(

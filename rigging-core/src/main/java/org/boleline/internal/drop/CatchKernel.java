@@ -1,20 +1,14 @@
 package org.boleline.internal.drop;
 
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.boleline.internal.friction.LegKernel;
 
 /**
- * A mass caught by a rope that slips toward it over contacts while the tension rises.
+ * Contacts of a rope that slips toward the load while the tension rises.
  *
- * <p>Symbols: T tension of the load leg, W weight, E energy the mass has over the taut rope, L
- * length of a leg, P product of the tension ratios between the load and a leg (1 for the load leg),
- * so that the tension of a leg is T / P; c give of springs in the rope's path, in metres of travel
- * for each newton of T.
+ * <p>Symbols: T tension of the load leg, P product of the tension ratios between the load and a leg
+ * (1 for the load leg), so that the tension of a leg is T / P.
  */
 public final class CatchKernel {
-  private static final double RELATIVE = 1e-15;
-  private static final int MOST_EVALUATIONS = 1000;
-
   private CatchKernel() {}
 
   /**
@@ -30,124 +24,6 @@ public final class CatchKernel {
       products[i + 1] = products[i] * ratios[i];
     }
     return products;
-  }
-
-  /**
-   * Returns how far the load has come down since the rope was taut.
-   *
-   * @param rope stretch curve
-   * @param lengths L of each leg, in metres
-   * @param products P of each leg
-   * @param give c
-   * @param tension T
-   * @return the sum of L e(T / P), and c T, in metres
-   */
-  public static double travel(
-      StretchKernel rope, double[] lengths, double[] products, double give, double tension) {
-    double x = give * tension;
-    for (int i = 0; i < lengths.length; i++) {
-      x += lengths[i] * rope.strain(tension / products[i]);
-    }
-    return x;
-  }
-
-  /**
-   * Returns the work of the load leg on the mass up to a tension: the integral of T over travel.
-   *
-   * <p>Leg by leg the tension of the load leg is P times that of the leg, so the work is P times
-   * the energy stored in it; what exceeds that energy is heat at the contacts before it.
-   *
-   * @param rope stretch curve
-   * @param lengths L of each leg, in metres
-   * @param products P of each leg
-   * @param give c
-   * @param tension T
-   * @return the sum of P L U(e(T / P)), and c T^2 / 2, in joules
-   */
-  public static double work(
-      StretchKernel rope, double[] lengths, double[] products, double give, double tension) {
-    double work = give * tension * tension / 2;
-    for (int i = 0; i < lengths.length; i++) {
-      work += products[i] * lengths[i] * rope.energy(rope.strain(tension / products[i]));
-    }
-    return work;
-  }
-
-  /**
-   * Returns the greatest tension of the load leg, where the mass stands still at its lowest.
-   *
-   * <p>The root above W of work(T) = E + W travel(T). The difference of both sides falls up to W
-   * and rises from there without end, so there is one.
-   *
-   * @param rope stretch curve
-   * @param lengths L of each leg, in metres
-   * @param products P of each leg
-   * @param give c
-   * @param weight W, above zero
-   * @param energy E, zero or more
-   * @return T in newtons
-   */
-  public static double peak(
-      StretchKernel rope,
-      double[] lengths,
-      double[] products,
-      double give,
-      double weight,
-      double energy) {
-    double low = weight;
-    double high = 2 * weight;
-    while (surplus(rope, lengths, products, give, weight, energy, high) <= 0) {
-      low = high;
-      high *= 2;
-    }
-    return new BrentSolver(RELATIVE, RELATIVE * weight, Double.MIN_NORMAL)
-        .solve(
-            MOST_EVALUATIONS,
-            t -> surplus(rope, lengths, products, give, weight, energy, t),
-            low,
-            high);
-  }
-
-  private static double surplus(
-      StretchKernel rope,
-      double[] lengths,
-      double[] products,
-      double give,
-      double weight,
-      double energy,
-      double tension) {
-    double work = give * tension * tension / 2;
-    double travel = give * tension;
-    for (int i = 0; i < lengths.length; i++) {
-      double strain = rope.strain(tension / products[i]);
-      work += products[i] * lengths[i] * rope.energy(strain);
-      travel += lengths[i] * strain;
-    }
-    return work - energy - weight * travel;
-  }
-
-  /**
-   * Returns how much rope passes a contact toward the load while the tension rises, and the heat of
-   * it.
-   *
-   * @param rope stretch curve
-   * @param lengths L of each leg, in metres
-   * @param products P of each leg
-   * @param contact number of the contact, from 0 at the load
-   * @param tension T
-   * @return rope passed in metres, heat in joules; give of springs is not in it
-   */
-  public static double[] slip(
-      StretchKernel rope, double[] lengths, double[] products, int contact, double tension) {
-    double ratio = products[contact + 1] / products[contact];
-    double passed = 0;
-    double heat = 0;
-    for (int i = contact + 1; i < lengths.length; i++) {
-      double strain = rope.strain(tension / products[i]);
-      passed += lengths[i] * strain;
-      heat += products[i] / products[contact + 1] * lengths[i] * rope.energy(strain);
-    }
-    return new double[] {passed, (ratio - 1) * heat};
   }
 
   /**
@@ -192,5 +68,28 @@ public final class CatchKernel {
    */
   public static double ownSlip(double before, double behind, double turn, double stiffness) {
     return (1 / behind - Math.cos(turn) / before) / stiffness;
+  }
+
+  /**
+   * Returns the movements of contacts that give way together, for each newton of T.
+   *
+   * @param compliance movement for force, three rows and columns for each contact, in metres per
+   *     newton
+   * @param directions unit vectors from each contact toward load and tail, six numbers each
+   * @param products P of each leg
+   * @return compliance times the force on each contact over T, three numbers for each
+   */
+  public static double[] movements(
+      double[][] compliance, double[][] directions, double[] products) {
+    double[] moved = new double[compliance.length];
+    for (int row = 0; row < moved.length; row++) {
+      for (int j = 0; j < directions.length; j++) {
+        for (int c = 0; c < 3; c++) {
+          double force = directions[j][c] / products[j] + directions[j][c + 3] / products[j + 1];
+          moved[row] += compliance[row][3 * j + c] * force;
+        }
+      }
+    }
+    return moved;
   }
 }

@@ -120,10 +120,15 @@ public final class MonotoneCurve implements StretchKernel {
     }
     double h = strains[i + 1] - strains[i];
     double s = (strain - strains[i]) / h;
-    double rise = tensions[i + 1] - tensions[i];
-    double a = h * slopes[i];
-    double b = h * slopes[i + 1];
-    return (a + s * (2 * (3 * rise - 2 * a - b) + 3 * s * (a + b - 2 * rise))) / h;
+    double rise = (tensions[i + 1] - tensions[i]) / h;
+    double a = slopes[i];
+    double b = slopes[i + 1];
+    return a + s * (2 * (3 * rise - 2 * a - b) + 3 * s * (a + b - 2 * rise));
+  }
+
+  @Override
+  public double[] knots() {
+    return Arrays.copyOfRange(tensions, 1, tensions.length);
   }
 
   /**
@@ -177,13 +182,10 @@ public final class MonotoneCurve implements StretchKernel {
         high = s;
       }
       double next = s - off / (a + s * (2 * c2 + 3 * c3 * s));
-      if (!(next > low && next < high)) {
-        next = (low + high) / 2;
-      }
-      if (Math.abs(next - s) <= Math.ulp(s)) {
+      if (Math.abs(next - s) <= 4 * Math.ulp(s)) {
         return next;
       }
-      s = next;
+      s = next > low && next < high ? next : (low + high) / 2;
     }
     return s;
   }

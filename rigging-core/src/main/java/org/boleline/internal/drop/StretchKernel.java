@@ -31,12 +31,21 @@ public interface StretchKernel {
   double energy(double strain);
 
   /**
-   * Returns how fast the tension grows with strain.
+   * Returns how fast tension rises with strain.
    *
-   * @param strain strain, above zero
-   * @return slope in newtons
+   * @param strain strain, zero or more
+   * @return slope in newtons, zero or more
    */
   double slope(double strain);
+
+  /**
+   * Returns where the law changes.
+   *
+   * @return tensions in newtons, rising; empty if one smooth law holds throughout
+   */
+  default double[] knots() {
+    return new double[0];
+  }
 
   /**
    * Straight line.
