@@ -188,6 +188,9 @@ public final class Tolerances {
   /** The energy account of a catch in time, over what the fall has given, at any time. */
   public static final double ENERGY_ACCOUNT = 1e-6;
 
+  /** A catch in time against the same model in closed form or seen in another way. */
+  public static final double CATCH_IN_TIME = 1e-6;
+
   /** Catches that a Runge-Kutta 4(5) of independent code worked out: stated to hold to 0.3 %. */
   public static final double INDEPENDENT_STEPS = 0.003;
 

@@ -194,7 +194,7 @@ public final class CatchInTime {
     private final FallingPiece piece;
     private final RopeStretch rope;
     private final RopeLine line;
-    private final Quantity<Length> loadLeg;
+    private final double loadLeg;
     private @Nullable RigAtRest rig;
     private double dampingRatio;
     private boolean passing = true;
@@ -212,7 +212,8 @@ public final class CatchInTime {
       this.piece = requireNonNull(piece, "piece");
       this.rope = requireNonNull(rope, "rope");
       this.line = requireNonNull(line, "line");
-      this.loadLeg = requireNonNull(loadLeg, "loadLeg");
+      requireNonNull(loadLeg, "loadLeg");
+      this.loadLeg = refusals.at("loadLeg").aboveZero(loadLeg, Kind.LENGTH, CatchBounds.LEG);
     }
 
     /**
@@ -245,12 +246,12 @@ public final class CatchInTime {
      * toward 1 while the strain falls, and toward 0 while it grows, over the strain of memory.
      *
      * @param fullLossRatio share of the tension that is missing after long unloading, from 0 to 0.9
-     * @param overStrain strain over which z comes and goes, from 1e-4 to 1
+     * @param overStrainRatio strain over which z comes and goes, from 1e-4 to 1
      * @return this builder
      */
-    public Builder losing(double fullLossRatio, double overStrain) {
+    public Builder losing(double fullLossRatio, double overStrainRatio) {
       lossRatio = refusals.at("fullLossRatio").number(fullLossRatio, 0, 0.9);
-      memoryStrain = refusals.at("overStrain").number(overStrain, 1e-4, 1);
+      memoryStrain = refusals.at("overStrainRatio").number(overStrainRatio, 1e-4, 1);
       return this;
     }
 
@@ -337,7 +338,6 @@ public final class CatchInTime {
      *     one at which the device slips, or the line is not of the arrangement
      */
     public CatchInTime build() {
-      double length = refusals.at("loadLeg").aboveZero(loadLeg, Kind.LENGTH, CatchBounds.LEG);
       double[] place = line.places();
       double[] tie = piece.tiePlace();
       double away =
@@ -345,7 +345,7 @@ public final class CatchInTime {
               Math.pow(place[0] - tie[0], 2)
                   + Math.pow(place[1] - tie[1], 2)
                   + Math.pow(place[2] - tie[2], 2));
-      if (away > length * (1 + 1e-9)) {
+      if (away > loadLeg * (1 + 1e-9)) {
         refusals
             .at("loadLeg")
             .add(
@@ -353,7 +353,7 @@ public final class CatchInTime {
                 "at least as long as the tie is away from the first point, "
                     + QuantityText.number(away, 4)
                     + " m",
-                QuantityText.print(loadLeg, Kind.LENGTH));
+                QuantityText.number(loadLeg, 4) + " m");
       }
       if (idle > slip) {
         refusals
@@ -373,7 +373,7 @@ public final class CatchInTime {
       }
       refusals.throwIfAny();
       double[] lengths = new double[line.points().size() + 1];
-      lengths[0] = length;
+      lengths[0] = loadLeg;
       System.arraycopy(line.lengths(), 0, lengths, 1, lengths.length - 1);
       List<StemSide> sides = new ArrayList<>();
       List<double[]> shapes = new ArrayList<>();

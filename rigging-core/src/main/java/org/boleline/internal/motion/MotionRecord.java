@@ -50,6 +50,9 @@ public final class MotionRecord {
       double[] stressAt,
       double[] modes) {}
 
+  /** Share of the time between samples by which a time may be off. */
+  private static final double ROUNDING = 1e-9;
+
   private final CatchSystem system;
   private final List<StemSide> stems;
   private final double every;
@@ -135,9 +138,9 @@ public final class MotionRecord {
     double[] y = steps.read(h, 0.5);
     system.of(y, scratch);
     read(y, middle);
-    while (every > 0 && nextSample * every <= t + h) {
+    while (every > 0 && nextSample * every <= t + h + ROUNDING * every) {
       double at = nextSample * every;
-      double[] there = steps.read(h, (at - t) / h);
+      double[] there = steps.read(h, Math.min(1, (at - t) / h));
       system.of(there, scratch);
       sample(at, there);
       nextSample++;
