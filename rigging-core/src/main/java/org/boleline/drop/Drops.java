@@ -197,13 +197,13 @@ public final class Drops {
         Si.value(plan.gravity(), Kind.ACCELERATION, "gravity"));
   }
 
-  /** Cautions with their places in the plan; of those alike in code and place the first alone. */
+  /** Cautions with their places in the plan; of those alike but for numbers the first alone. */
   private static List<Caution> placed(List<Caution> cautions, RiggedPath rigged) {
     List<Caution> found = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
     for (Caution caution : cautions) {
       Caution placed = rigged.placed(caution);
-      if (seen.add(placed.code() + " " + placed.place())) {
+      if (seen.add(placed.code() + placed.place() + placed.values().getOrDefault("symbol", ""))) {
         found.add(placed);
       }
     }

@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.boleline.Tolerances;
+import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
@@ -130,7 +131,7 @@ class SchemaTest {
   private static void takesTheResultOf(Plan plan) {
     String result;
     try {
-      result = ResultWriter.write(Statics.analyse(plan));
+      result = ResultWriter.write(Drops.analyse(Statics.analyse(plan)));
     } catch (PlanRefusedException e) {
       return; // points that the rope pulls together: no result, and so none to check
     }
@@ -252,6 +253,7 @@ class SchemaTest {
             Map.entry("stress", Kind.PRESSURE),
             Map.entry("acceleration", Kind.ACCELERATION),
             Map.entry("rotationalStiffness", Kind.ROTATIONAL_STIFFNESS),
+            Map.entry("stiffness", Kind.STIFFNESS),
             Map.entry("linearDensity", Kind.LINEAR_DENSITY),
             Map.entry("density", Kind.DENSITY));
     kinds.forEach(
