@@ -88,8 +88,8 @@ final class RiggedPath {
     return plan.arrangements().get(index).tail() instanceof Tail.Down
         ? Optional.of(
             new Datum(
-                "/arrangements/" + index + "/tail/end",
-                "z = " + QuantityText.print(Si.of(lowestBase(plan), Kind.LENGTH), Kind.LENGTH),
+                "/arrangements/" + index + "/tail/endHeight",
+                QuantityText.print(Si.of(lowestBase(plan), Kind.LENGTH), Kind.LENGTH),
                 TAIL_END,
                 null))
         : Optional.empty();

@@ -194,12 +194,12 @@ class DropsTest {
     assertThat(result.taken())
         .anySatisfy(
             datum -> {
-              assertThat(datum.name()).isEqualTo("/arrangements/0/tail/end");
-              assertThat(datum.value()).isEqualTo("z = 0 m");
+              assertThat(datum.name()).isEqualTo("/arrangements/0/tail/endHeight");
+              assertThat(datum.value()).isEqualTo("0 m");
               assertThat(datum.source().title()).contains("assumption", "no source");
             });
     assertThat(Drops.analyse(Statics.analyse(plan(way(LOCKED, FOOT, TOP)))).taken())
-        .noneMatch(datum -> datum.name().equals("/arrangements/0/tail/end"));
+        .noneMatch(datum -> datum.name().equals("/arrangements/0/tail/endHeight"));
   }
 
   @Test
