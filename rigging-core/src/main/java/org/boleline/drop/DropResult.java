@@ -43,13 +43,22 @@ public final class DropResult {
   }
 
   /**
+   * Returns the answers, of those arrangements alone that state a drop.
+   *
+   * @return the answers, in the plan's order
+   */
+  public List<DropAnswer> answers() {
+    return drops.stream().flatMap(Optional::stream).toList();
+  }
+
+  /**
    * Returns the drop of one arrangement.
    *
    * @param id id of the arrangement
    * @return the answer; empty if the plan has no such arrangement, or that states no drop
    */
   public Optional<DropAnswer> drop(String id) {
-    return drops.stream().flatMap(Optional::stream).filter(d -> d.id().equals(id)).findFirst();
+    return answers().stream().filter(d -> d.id().equals(id)).findFirst();
   }
 
   /**

@@ -57,6 +57,11 @@ class SchemaTest {
   private static final Schema PLAN = schema("rigging-plan-1.schema.json");
   private static final Schema RESULT = schema("rigging-result-1.schema.json");
 
+  /** A drop that is not worked out. */
+  private static final String LEAST_WITH_DROP =
+      changed(
+          LEAST, "\"tail\":", "\"drop\": {\"fall\": \"1 m\", \"device\": \"locked\"}, \"tail\":");
+
   private static String text(Path file) {
     try {
       return Files.readString(file);
@@ -148,6 +153,14 @@ class SchemaTest {
   void takes_the_results_of_the_plans_of_the_tests() {
     takesTheResultOf(PlanReader.read(EVERYTHING));
     takesTheResultOf(PlanReader.read(LEAST));
+    takesTheResultOf(PlanReader.read(LEAST_WITH_DROP));
+    takesTheResultOf(
+        PlanReader.read(
+            changed(
+                EVERYTHING,
+                "{\"slipTension\": \"3 kN\"}, \"level\": \"constantForce\", \"stopOver\":"
+                    + " \"0.8 m\"",
+                "{\"slipTension\": \"300 N\"}")));
     String notSolved =
         ResultWriter.write(
             ResultWriterTest.notSolved(Statics.analyse(PlanReader.read(LEAST)), "no luck", 0.25));
@@ -187,6 +200,21 @@ class SchemaTest {
             stable.replace("\"unit\": \"N.m\"", "\"unit\": \"J\""),
             stable.replace("\"bears\": true", "\"bears\": \"yes\""),
             stable.replace("\"across\"", "\"accross\""))) {
+      assertThat(RESULT.validate(wrong, InputFormat.JSON)).isNotEmpty();
+    }
+  }
+
+  @Test
+  void refuses_drops_that_pretend() {
+    String drops = ResultWriter.write(Drops.analyse(Statics.analyse(PlanReader.read(EVERYTHING))));
+    assertThat(RESULT.validate(drops, InputFormat.JSON)).isEmpty();
+    for (String wrong :
+        List.of(
+            drops.replace("\"analysed\"", "\"notAnalysed\""),
+            drops.replace("\"locked\"", "\"loose\""),
+            drops.replace("\"outcome\": \"stopped\"", "\"outcome\": \"neverStops\""),
+            drops.replace("\"unit\": \"J\"", "\"unit\": \"N.m\""),
+            drops.replace("\"knownBias\"", "\"knownbias\""))) {
       assertThat(RESULT.validate(wrong, InputFormat.JSON)).isNotEmpty();
     }
   }
