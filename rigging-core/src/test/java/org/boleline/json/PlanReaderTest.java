@@ -539,7 +539,7 @@ class PlanReaderTest {
             Code.SAME_PLACE,
             "/arrangements/0/contacts/2"),
         Arguments.of(
-            "\"device\": {\"stem\": \"oak\", \"at\": \"1 m\", \"friction\": 0.18, \"wraps\": 2.5, \"offset\": \"0.2 m\"}",
+            "\"device\": {\"stem\": \"oak\", \"at\": \"1 m\", \"friction\": 0.18, \"wraps\": 2.5, \"offset\": \"0.2 m\", \"frictionInCatch\": 0.12}",
             "\"device\": {\"stem\": \"oak\", \"at\": \"11.5 m\", \"friction\": 0.18, \"wraps\": 2.5}",
             Code.SAME_PLACE,
             "/arrangements/1/tail/device"),
