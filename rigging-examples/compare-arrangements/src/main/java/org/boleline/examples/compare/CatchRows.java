@@ -14,6 +14,7 @@ import org.boleline.drop.DropAnswer;
 import org.boleline.drop.DropFound;
 import org.boleline.drop.DropResult;
 import org.boleline.drop.LetRun;
+import org.boleline.plan.DropSpec;
 import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
 import org.boleline.units.Kind;
@@ -27,7 +28,7 @@ import org.jspecify.annotations.Nullable;
 final class CatchRows {
   private static final String NOTHING = "–";
   private static final double[] RUNS_METRES = {1, 2, 3};
-  private static final int WIDEST_NAME = 60;
+  private static final int WIDEST_NAME = 44;
 
   private final Plan plan;
   private final UnitSystem units;
@@ -119,6 +120,20 @@ final class CatchRows {
         : new Way(run.loads(), Double.NaN, false);
   }
 
+  /** What the plan states of a run; nothing if the rope is made fast. */
+  private String stated(DropSpec.Hold hold) {
+    if (hold instanceof DropSpec.Slipping slipping) {
+      return "; stated: slips at " + units.oneForce(newtons(slipping.slipTension()));
+    }
+    return hold instanceof DropSpec.ByHand hand
+        ? "; stated: hand of "
+            + units.oneForce(newtons(hand.handForce()))
+            + " after "
+            + Figures.stated(Si.value(hand.delay(), Kind.TIME, "delay"))
+            + " s"
+        : "";
+  }
+
   private static double metres(Quantity<Length> length) {
     return Si.value(length, Kind.LENGTH, "length");
   }
@@ -137,7 +152,8 @@ final class CatchRows {
                 + "  "
                 + Page.shortened(Page.clean(drop.id()), WIDEST_NAME)
                 + "; falls "
-                + units.statedLength(metres(drop.spec().fall())),
+                + units.statedLength(metres(drop.spec().fall()))
+                + stated(drop.spec().hold()),
             "",
             List.of()));
     List<Way> ways = ways(drop);

@@ -79,6 +79,8 @@ class CatchRowsTest {
 
     assertThat(table.headings()).hasSize(5).endsWith("as stated");
     assertThat(cell(table, "  Tension at the tail", 0, 4)).isEqualTo(2000);
+    assertThat(table.rows().get(0).label().replace(Scale.HARD_BLANK, " "))
+        .isEqualTo("1  one point, tail straight down; falls 1 m; stated: slips at 2000 N");
   }
 
   @Test
