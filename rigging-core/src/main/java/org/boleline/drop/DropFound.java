@@ -6,7 +6,6 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.boleline.explain.Caution;
-import org.boleline.explain.Refusals;
 import org.boleline.explain.Step;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
@@ -242,19 +241,19 @@ public final class DropFound implements DropAnswer {
   /**
    * Returns what comes out if the rope runs just so far.
    *
-   * @equation s = K / (T - W) for T, by trial
-   * @validity as {@link RopeCatch#letRun(DropSpec.Slipping)}
+   * @equation K = s * (T - W), the one T above W
+   * @validity as {@link RopeCatch#running}
    * @source energy balance, derived
-   * @accuracy the slip tension to rounding
+   * @accuracy as {@link RopeCatch#running}
    * @param run how far it runs, measured at the load, from zero to 1 km, not null
    * @return the catch with a device that slips so; empty for a constant force
    * @throws org.boleline.explain.PlanRefusedException if the run is outside its range
    */
   public Optional<LetRun.Stopped> running(Quantity<Length> run) {
-    double metres =
-        Refusals.check(
-            refusals -> refusals.at("run").between(run, Kind.LENGTH, 0, CatchBounds.LEG));
-    return rope().map(caught -> GivenRun.of(caught, metres, weight));
+    return rope()
+        .map(caught -> caught.running(run))
+        .filter(LetRun.Stopped.class::isInstance)
+        .map(LetRun.Stopped.class::cast);
   }
 
   /**

@@ -112,7 +112,7 @@ public final class Drops {
   private static DropFound caught(
       Plan plan, int index, DropSpec spec, RiggedPath rigged, RopeStretch stretch) {
     CatchPath path = rigged.path(spec.loadLeg(), spec.level() != Level.RIGID_POINTS);
-    boolean gives = path.points().stream().anyMatch(point -> point.stiffness().isPresent());
+    boolean gives = path.hasSprings();
     RopeCatch rope =
         RopeCatch.of(plan.piece().mass(), spec.fall(), stretch, path, spec.tieToCentre())
             .withGravity(plan.gravity());
@@ -172,8 +172,7 @@ public final class Drops {
     steps.add(DropFormulas.FALL_SPEED.step(gravity, fall));
     steps.addAll(stop.steps());
     // How the points share a tension does not depend on the stretch.
-    CatchModel model =
-        new CatchModel(LinearStretch.of(Amounts.newtons(1)), path, path.lengthArray());
+    CatchModel model = new CatchModel(LinearStretch.of(Amounts.newtons(1)), path, 0, false);
     CatchLoads loads = model.loads(Si.value(stop.force(), Kind.FORCE, "force"), steps);
     List<Caution> cautions = new ArrayList<>(rigged.frictionCautions());
     cautions.add(new Caution(CautionCode.CATCH_BY_ENERGY, "", Map.of()));
