@@ -23,12 +23,15 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.boleline.Tolerances;
+import org.boleline.drop.DropAnswer;
+import org.boleline.drop.DropFound;
 import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.Solution;
+import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
@@ -177,8 +180,14 @@ class SchemaTest {
     Set<String> seen = new TreeSet<>();
     for (long seed = 0; seed < 150; seed++) {
       try {
-        for (ArrangementResult answer :
-            Statics.analyse(new RandomRig(seed).plan()).arrangements()) {
+        StaticResult result = Statics.analyse(new RandomRig(seed).plan());
+        for (DropAnswer drop : Drops.analyse(result).answers()) {
+          seen.add(
+              drop instanceof DropFound found
+                  ? "drop " + found.letRun().map(run -> run.getClass().getSimpleName())
+                  : "drop not analysed");
+        }
+        for (ArrangementResult answer : result.arrangements()) {
           boolean held = answer.solution().flatMap(Solution::otherEnd).isPresent();
           seen.add(held ? "held" : answer.outcome().text());
         }
@@ -186,7 +195,16 @@ class SchemaTest {
         seen.add("refused");
       }
     }
-    assertThat(seen).containsExactly("held", "refused", "stable", "unstable");
+    assertThat(seen)
+        .containsExactly(
+            "drop Optional.empty",
+            "drop Optional[NeverStops]",
+            "drop Optional[Stopped]",
+            "drop not analysed",
+            "held",
+            "refused",
+            "stable",
+            "unstable");
   }
 
   @Test
