@@ -15,6 +15,8 @@
  * caught.loads().loadLeg(); // 16.9 kN
  * }</pre>
  *
+ * <p>{@link org.boleline.drop.Drops} works out the drops that a plan states.
+ *
  * <p>{@link org.boleline.drop.Swing} is a piece released off plumb, {@link
  * org.boleline.drop.CutGeometry} how far one falls that is cut above the point.
  *

@@ -52,8 +52,8 @@ public enum CautionCode {
   SLOW_AND_STEADY(
       "These are forces of slow, steady motion. A piece that drops, swings or is stopped short loads"
           + " rope, points and stem far beyond them."),
-  /** A drop is stated in the plan but this analysis did not compute it. */
-  DROP_NOT_ANALYSED("The plan states a drop; this analysis is of slow motion only."),
+  /** A drop is stated in the plan but was not worked out. */
+  DROP_NOT_ANALYSED("The plan states a drop that is not worked out here: {why}."),
   /** A catch by energy balance. */
   CATCH_BY_ENERGY(
       "These are forces of an energy balance: rope without mass and damping, a piece that falls"
@@ -90,6 +90,10 @@ public enum CautionCode {
   LET_RUN_MAY_FAIL(
       "A worker may fail to let the rope run, or a device to slip: then the load leg takes {locked},"
           + " not {running}."),
+  /** Friction of slow motion stands for that of a catch. */
+  CATCH_FRICTION_SLOW(
+      "How the {hardware} acts in a catch is not stated: its friction of slow motion was taken. In a"
+          + " catch it may differ much; a sheave may not spin up."),
   /** Limits are stated in the plan but this analysis did not check them. */
   LIMITS_NOT_CHECKED(
       "The plan states limits; this analysis did not compare them with the demands."),

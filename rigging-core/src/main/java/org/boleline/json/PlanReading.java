@@ -287,13 +287,18 @@ final class PlanReading {
       // Already refused: stands in, so that legs whose weight counts are not refused for it.
       rope = rope.withLinearDensity(Amounts.kilogramsPerMetre(1));
     }
-    List<StretchPoint> stretch = new ArrayList<>();
-    for (@Nullable StretchPoint point : m.objects("stretch", PlanReading::stretchPoint)) {
+    rope = with(m, rope, curve(m, "stretch"), Rope::withStretch);
+    return with(m, rope, curve(m, "dropStretch"), Rope::withDropStretch);
+  }
+
+  private static List<StretchPoint> curve(Members m, String name) {
+    List<StretchPoint> curve = new ArrayList<>();
+    for (@Nullable StretchPoint point : m.objects(name, PlanReading::stretchPoint)) {
       if (point != null) {
-        stretch.add(point);
+        curve.add(point);
       }
     }
-    return with(m, rope, stretch, Rope::withStretch);
+    return curve;
   }
 
   private static <V> Rope with(
@@ -364,6 +369,8 @@ final class PlanReading {
         m.quantity("sling", Kind.LENGTH),
         m.quantity("offset", Kind.LENGTH),
         Boolean.TRUE.equals(m.flag("ropeWeight")),
+        m.object("hardwareInCatch", PlanReading::hardware),
+        m.quantity("slingStiffness", Kind.STIFFNESS),
         m.refusals());
   }
 
@@ -414,6 +421,7 @@ final class PlanReading {
                       device.number("friction"),
                       device.number("wraps"),
                       device.quantity("offset", Kind.LENGTH),
+                      device.number("frictionInCatch"),
                       device.refusals()));
       default -> direction(m);
     };
@@ -430,9 +438,14 @@ final class PlanReading {
   }
 
   private static DropSpec drop(Members m) {
+    @Nullable String word = m.text("level", "the name of a level, such as \"givingPoints\"");
     return DropSpec.stated(
         m.quantity("fall", Kind.LENGTH),
         m.wordOrObject("device", "locked", DropSpec.Locked.LOCKED, PlanReading::hold),
+        m.quantity("loadLeg", Kind.LENGTH),
+        m.quantity("tieToCentre", Kind.LENGTH),
+        word == null ? null : m.refusals().trying(() -> DropSpec.Level.parse(word)),
+        m.quantity("stopOver", Kind.LENGTH),
         m.refusals());
   }
 

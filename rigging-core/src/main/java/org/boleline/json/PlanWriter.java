@@ -17,6 +17,7 @@ import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Hardware;
 import org.boleline.rope.Rope;
 import org.boleline.rope.Sheave;
+import org.boleline.rope.StretchPoint;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.Root;
 import org.boleline.stem.ShapeIs;
@@ -173,17 +174,22 @@ public final class PlanWriter {
             .putStated("minimumBreakingStrength", rope.minimumBreakingStrength(), Kind.FORCE)
             .putStated("diameter", rope.diameter(), Kind.LENGTH)
             .putStated("linearDensity", rope.linearDensity(), Kind.LINEAR_DENSITY);
-    if (!rope.stretch().isEmpty()) {
+    putCurve(object, "stretch", rope.stretch());
+    putCurve(object, "dropStretch", rope.dropStretch());
+    return object;
+  }
+
+  private static void putCurve(ObjectBuilder object, String name, List<StretchPoint> points) {
+    if (!points.isEmpty()) {
       object.putAll(
-          "stretch",
-          rope.stretch(),
+          name,
+          points,
           point ->
               new ObjectBuilder()
                   .putStated("tension", point.tension(), Kind.FORCE)
                   .put("elongation", point.elongationFraction())
                   .build());
     }
-    return object;
   }
 
   private static Json arrangement(Arrangement arrangement) {
@@ -222,7 +228,10 @@ public final class PlanWriter {
     if (contact.hasRopeWeight()) {
       object.put("ropeWeight", true);
     }
-    return object.build();
+    contact
+        .hardwareInCatch()
+        .ifPresent(inCatch -> object.put("hardwareInCatch", hardware(inCatch)));
+    return object.putStated("slingStiffness", contact.slingStiffness(), Kind.STIFFNESS).build();
   }
 
   private static ObjectBuilder hardware(Hardware hardware) {
@@ -251,6 +260,7 @@ public final class PlanWriter {
       if (device.taken().isEmpty()) {
         inner.putStated("offset", device.offset(), Kind.LENGTH);
       }
+      device.frictionInCatch().ifPresent(friction -> inner.put("frictionInCatch", friction));
       object.put("device", inner);
     } else {
       object.put("direction", "down");
@@ -259,20 +269,36 @@ public final class PlanWriter {
   }
 
   private static ObjectBuilder drop(DropSpec drop) {
-    ObjectBuilder object = new ObjectBuilder().putStated("fall", drop.fall(), Kind.LENGTH);
-    if (drop.hold() instanceof DropSpec.Slipping slipping) {
-      return object.put(
-          "device",
-          new ObjectBuilder().putStated("slipTension", slipping.slipTension(), Kind.FORCE));
+    Set<String> left = left(drop.taken());
+    ObjectBuilder object =
+        new ObjectBuilder()
+            .putStated("fall", drop.fall(), Kind.LENGTH)
+            .put("device", hold(drop.hold()));
+    if (!left.contains("/loadLeg")) {
+      object.putStated("loadLeg", drop.loadLeg(), Kind.LENGTH);
     }
-    if (drop.hold() instanceof DropSpec.ByHand byHand) {
-      return object.put(
-          "device",
-          new ObjectBuilder()
-              .putStated("handForce", byHand.handForce(), Kind.FORCE)
-              .putStated("delay", byHand.delay(), Kind.TIME));
+    if (!left.contains("/tieToCentre")) {
+      object.putStated("tieToCentre", drop.tieToCentre(), Kind.LENGTH);
     }
-    return object.put("device", "locked");
+    if (!left.contains("/level")) {
+      object.put("level", drop.level().text());
+    }
+    return object.putStated("stopOver", drop.stopOver(), Kind.LENGTH);
+  }
+
+  private static Json hold(DropSpec.Hold hold) {
+    if (hold instanceof DropSpec.Slipping slipping) {
+      return new ObjectBuilder()
+          .putStated("slipTension", slipping.slipTension(), Kind.FORCE)
+          .build();
+    }
+    if (hold instanceof DropSpec.ByHand byHand) {
+      return new ObjectBuilder()
+          .putStated("handForce", byHand.handForce(), Kind.FORCE)
+          .putStated("delay", byHand.delay(), Kind.TIME)
+          .build();
+    }
+    return new Json.Text("locked");
   }
 
   private static ObjectBuilder limits(Limits limits) {

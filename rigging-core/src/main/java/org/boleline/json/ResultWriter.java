@@ -10,11 +10,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.function.IntFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
+import org.boleline.drop.DropAnswer;
+import org.boleline.drop.DropResult;
 import org.boleline.explain.Caution;
 import org.boleline.explain.Datum;
 import org.boleline.geometry.Vector;
@@ -48,13 +51,32 @@ public final class ResultWriter {
   private ResultWriter() {}
 
   /**
-   * Returns a result as the text of a result file.
+   * Returns a result of slow motion as the text of a result file.
    *
    * @param result the result, not null
    * @return JSON text, a line feed at its end
    */
   public static String write(StaticResult result) {
     requireNonNull(result, "result");
+    return write(result, result.cautions(), result.taken(), index -> Optional.empty());
+  }
+
+  /**
+   * Returns a result of slow motion and drops as the text of a result file.
+   *
+   * @param result the result, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String write(DropResult result) {
+    requireNonNull(result, "result");
+    return write(result.statics(), result.cautions(), result.taken(), result.drops()::get);
+  }
+
+  private static String write(
+      StaticResult result,
+      List<Caution> cautions,
+      List<Datum> taken,
+      IntFunction<Optional<DropAnswer>> drops) {
     ObjectBuilder object =
         new ObjectBuilder()
             .put("format", FORMAT)
@@ -66,9 +88,13 @@ public final class ResultWriter {
     }
     object.put(
         "arrangements",
-        ObjectBuilder.list(result.arrangements().size(), index -> answer(result, index)));
-    object.putAll("cautions", result.cautions(), ResultWriter::caution);
-    object.putAll("taken", result.taken(), ResultWriter::datum);
+        ObjectBuilder.list(
+            result.arrangements().size(),
+            index ->
+                answer(result.arrangements().get(index), drops.apply(index), cautions, taken, index)
+                    .build()));
+    object.putAll("cautions", cautions, ResultWriter::caution);
+    object.putAll("taken", taken, ResultWriter::datum);
     return JsonText.print(object.build());
   }
 
@@ -87,8 +113,12 @@ public final class ResultWriter {
     }
   }
 
-  private static Json answer(StaticResult result, int index) {
-    ArrangementResult answer = result.arrangements().get(index);
+  private static ObjectBuilder answer(
+      ArrangementResult answer,
+      Optional<DropAnswer> drop,
+      List<Caution> cautions,
+      List<Datum> taken,
+      int index) {
     ObjectBuilder object =
         new ObjectBuilder().put("id", answer.id()).put("outcome", answer.outcome().text());
     if (answer instanceof Solution solution) {
@@ -108,18 +138,15 @@ public final class ResultWriter {
           .put("reason", given.reason())
           .put("residual", new ObjectBuilder().put("moment", given.residual()));
     }
-    object.putAll(
-        "cautions",
-        Stream.concat(
-                answer.cautions().stream(),
-                result.cautions().stream().filter(c -> concerns(c.place(), index)))
-            .toList(),
-        ResultWriter::caution);
-    object.putAll(
+    drop.ifPresent(found -> object.put("drop", DropWriting.drop(found)));
+    List<Caution> own = new ArrayList<>(answer.cautions());
+    drop.ifPresent(found -> own.addAll(found.cautions()));
+    cautions.stream().filter(c -> concerns(c.place(), index)).forEach(own::add);
+    object.putAll("cautions", own, ResultWriter::caution);
+    return object.putAll(
         "taken",
-        result.taken().stream().filter(datum -> concerns(datum.name(), index)).toList(),
+        taken.stream().filter(datum -> concerns(datum.name(), index)).toList(),
         ResultWriter::datum);
-    return object.build();
   }
 
   /** Whether a place of the plan is of no other arrangement. */

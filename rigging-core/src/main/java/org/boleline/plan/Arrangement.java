@@ -48,6 +48,18 @@ public final class Arrangement {
               "at most " + Bounds.CONTACTS + " contacts",
               "" + contacts.size());
     }
+    if (drop != null
+        && drop.hold() instanceof DropSpec.ByHand
+        && builder.tail != null
+        && !(tail instanceof Tail.Device)) {
+      refusals
+          .at("drop")
+          .at("device")
+          .add(
+              Refusal.Code.CONFLICT,
+              "handForce beside a tail that ends on a device: the hand holds behind its wraps",
+              "a tail without a device");
+    }
   }
 
   /**

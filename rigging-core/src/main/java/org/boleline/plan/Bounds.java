@@ -31,6 +31,12 @@ final class Bounds {
   /** Greatest fall, in metres. */
   static final double FALL = 200;
 
+  /** Greatest length of a leg or of a stop, in metres. */
+  static final double LEG = 1000;
+
+  /** Greatest stiffness of a sling, in newtons per metre. */
+  static final double STIFFNESS = 1e12;
+
   /** Greatest delay, in seconds. */
   static final double DELAY = 60;
 

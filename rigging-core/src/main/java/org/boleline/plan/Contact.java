@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.boleline.explain.Datum;
@@ -16,6 +17,7 @@ import org.boleline.rope.Sheave;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
+import org.boleline.units.Stiffness;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +33,8 @@ public final class Contact {
   private final @Nullable Double sling;
   private final @Nullable Double offset;
   private final boolean ropeWeight;
+  private final @Nullable Hardware hardwareInCatch;
+  private final @Nullable Double slingStiffness;
 
   private Contact(
       String stem,
@@ -38,13 +42,17 @@ public final class Contact {
       Hardware hardware,
       @Nullable Double sling,
       @Nullable Double offset,
-      boolean ropeWeight) {
+      boolean ropeWeight,
+      @Nullable Hardware hardwareInCatch,
+      @Nullable Double slingStiffness) {
     this.stem = stem;
     this.at = at;
     this.hardware = hardware;
     this.sling = sling;
     this.offset = offset;
     this.ropeWeight = ropeWeight;
+    this.hardwareInCatch = hardwareInCatch;
+    this.slingStiffness = slingStiffness;
   }
 
   /**
@@ -60,7 +68,8 @@ public final class Contact {
     requireNonNull(stem, "stem");
     requireNonNull(at, "at");
     requireNonNull(hardware, "hardware");
-    return Refusals.check(refusals -> stated(stem, at, hardware, null, null, false, refusals));
+    return Refusals.check(
+        refusals -> stated(stem, at, hardware, null, null, false, null, null, refusals));
   }
 
   /**
@@ -72,6 +81,8 @@ public final class Contact {
    * @param sling length of the sling, or null if none is stated
    * @param offset the rigid arm, or null if none is stated
    * @param ropeWeight whether the weight of the leg behind it counts
+   * @param hardwareInCatch the hardware as it acts in a catch, or null if none is stated
+   * @param slingStiffness stiffness of the sling, or null if none is stated
    * @param refusals notes what is wrong, at the contact
    * @return the contact
    */
@@ -82,14 +93,11 @@ public final class Contact {
       @Nullable Quantity<Length> sling,
       @Nullable Quantity<Length> offset,
       boolean ropeWeight,
+      @Nullable Hardware hardwareInCatch,
+      @Nullable Quantity<Stiffness> slingStiffness,
       Refusals refusals) {
-    if (hardware instanceof Sheave sheave && sheave.efficiency() < Bounds.LEAST_EFFICIENCY) {
-      refusals
-          .at("hardware")
-          .at("sheave")
-          .at("efficiency")
-          .number(sheave.efficiency(), Bounds.LEAST_EFFICIENCY, 1);
-    }
+    checkEfficiency(hardware, refusals.at("hardware"));
+    checkEfficiency(hardwareInCatch, refusals.at("hardwareInCatch"));
     return new Contact(
         refusals.at("stem").present(stem, "the id of a stem of this plan", ""),
         Bounds.station(at, refusals),
@@ -100,7 +108,54 @@ public final class Contact {
             ? null
             : (Double) refusals.at("sling").between(sling, Kind.LENGTH, 0, Bounds.REACH),
         Bounds.offset(offset, refusals),
-        ropeWeight);
+        ropeWeight,
+        hardwareInCatch,
+        slingStiffness == null
+            ? null
+            : (Double)
+                refusals
+                    .at("slingStiffness")
+                    .aboveZero(slingStiffness, Kind.STIFFNESS, Bounds.STIFFNESS));
+  }
+
+  private static void checkEfficiency(@Nullable Hardware hardware, Refusals refusals) {
+    if (hardware instanceof Sheave sheave) {
+      refusals
+          .at("sheave")
+          .at("efficiency")
+          .number(sheave.efficiency(), Bounds.LEAST_EFFICIENCY, 1);
+    }
+  }
+
+  private Contact with(
+      @Nullable Quantity<Length> newSling,
+      @Nullable Quantity<Length> newOffset,
+      @Nullable Hardware newHardwareInCatch,
+      @Nullable Quantity<Stiffness> newSlingStiffness) {
+    return Refusals.check(
+        refusals ->
+            stated(
+                stem,
+                at(),
+                hardware,
+                newSling,
+                newOffset,
+                ropeWeight,
+                newHardwareInCatch,
+                newSlingStiffness,
+                refusals));
+  }
+
+  private @Nullable Quantity<Length> statedSling() {
+    return sling == null ? null : sling();
+  }
+
+  private @Nullable Quantity<Length> statedOffset() {
+    return offset == null ? null : offset();
+  }
+
+  private @Nullable Quantity<Stiffness> statedStiffness() {
+    return slingStiffness == null ? null : Si.of(slingStiffness, Kind.STIFFNESS);
   }
 
   /**
@@ -113,16 +168,7 @@ public final class Contact {
    */
   public Contact withSling(Quantity<Length> sling) {
     requireNonNull(sling, "sling");
-    return Refusals.check(
-        refusals ->
-            stated(
-                stem,
-                at(),
-                hardware,
-                sling,
-                offset == null ? null : offset(),
-                ropeWeight,
-                refusals));
+    return with(sling, statedOffset(), hardwareInCatch, statedStiffness());
   }
 
   /**
@@ -136,16 +182,7 @@ public final class Contact {
    */
   public Contact withOffset(Quantity<Length> offset) {
     requireNonNull(offset, "offset");
-    return Refusals.check(
-        refusals ->
-            stated(
-                stem,
-                at(),
-                hardware,
-                sling == null ? null : sling(),
-                offset,
-                ropeWeight,
-                refusals));
+    return with(statedSling(), offset, hardwareInCatch, statedStiffness());
   }
 
   /**
@@ -160,7 +197,37 @@ public final class Contact {
    * @validity a rope taut enough to be nearly straight (STA-22)
    */
   public Contact withRopeWeight(boolean counts) {
-    return new Contact(stem, at, hardware, sling, offset, counts);
+    return new Contact(stem, at, hardware, sling, offset, counts, hardwareInCatch, slingStiffness);
+  }
+
+  /**
+   * Returns this contact with hardware of its own for catches.
+   *
+   * <p>Friction in a catch is its own datum: a sheave may not spin up, so that the rope slides on
+   * it as on a ring.
+   *
+   * @param newHardwareInCatch what the rope runs over as it acts in a catch, a sheave of an
+   *     efficiency of 0.01 or more, not null
+   * @return the contact
+   * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
+   */
+  public Contact withHardwareInCatch(Hardware newHardwareInCatch) {
+    requireNonNull(newHardwareInCatch, "newHardwareInCatch");
+    return with(statedSling(), statedOffset(), newHardwareInCatch, statedStiffness());
+  }
+
+  /**
+   * Returns this contact on a sling that stretches as a spring in a catch.
+   *
+   * <p>The analysis of slow motion does not use it.
+   *
+   * @param newSlingStiffness force over stretch of the sling, above zero, at most 1 TN/m, not null
+   * @return the contact
+   * @throws org.boleline.explain.PlanRefusedException if the stiffness is outside its range
+   */
+  public Contact withSlingStiffness(Quantity<Stiffness> newSlingStiffness) {
+    requireNonNull(newSlingStiffness, "newSlingStiffness");
+    return with(statedSling(), statedOffset(), hardwareInCatch, newSlingStiffness);
   }
 
   double atMetres() {
@@ -231,6 +298,24 @@ public final class Contact {
   }
 
   /**
+   * Returns what the rope runs over as it acts in a catch.
+   *
+   * @return the hardware; empty if none is stated
+   */
+  public Optional<Hardware> hardwareInCatch() {
+    return Optional.ofNullable(hardwareInCatch);
+  }
+
+  /**
+   * Returns the stiffness of the sling, as a spring.
+   *
+   * @return the stiffness in newtons per metre; empty if none is stated
+   */
+  public Optional<Quantity<Stiffness>> slingStiffness() {
+    return Optional.ofNullable(statedStiffness());
+  }
+
+  /**
    * Returns what was left to defaults; that the weight of the rope does not count is not among it.
    *
    * @return the data; the names are JSON pointers from this contact, such as {@code /sling}
@@ -254,12 +339,15 @@ public final class Contact {
         && hardware.equals(c.hardware)
         && Objects.equals(sling, c.sling)
         && Objects.equals(offset, c.offset)
-        && ropeWeight == c.ropeWeight;
+        && ropeWeight == c.ropeWeight
+        && Objects.equals(hardwareInCatch, c.hardwareInCatch)
+        && Objects.equals(slingStiffness, c.slingStiffness);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(stem, at, hardware, sling, offset, ropeWeight);
+    return Objects.hash(
+        stem, at, hardware, sling, offset, ropeWeight, hardwareInCatch, slingStiffness);
   }
 
   @Override

@@ -2,20 +2,29 @@ package org.boleline.plan;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
+import org.boleline.explain.Datum;
+import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusals;
+import org.boleline.explain.Source;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How the piece drops before the rope takes it, and how the rope is held then.
+ * How the piece drops before the rope takes it, how the rope is held then, and how it is to be
+ * worked out.
  *
- * <p>Stored in a plan; the analysis of slow motion does not use it. Immutable and thread-safe.
+ * <p>The analysis of slow motion does not use it. Immutable and thread-safe; equality is exact, on
+ * what was stated.
  */
 public final class DropSpec {
   /** How the rope is held at the device when the piece comes into it. */
@@ -163,19 +172,88 @@ public final class DropSpec {
     }
   }
 
+  /** How a drop is worked out, from plain to full. */
+  public enum Level {
+    /** A constant force over a stated distance. */
+    CONSTANT_FORCE("constantForce"),
+    /** Energy balance of a rope over points that do not move. */
+    RIGID_POINTS("rigidPoints"),
+    /** Energy balance of a rope over points that give way as springs. */
+    GIVING_POINTS("givingPoints"),
+    /** Step by step in time. */
+    IN_TIME("inTime");
+
+    private final String text;
+
+    Level(String text) {
+      this.text = text;
+    }
+
+    /**
+     * Returns the name of the level as in plan files.
+     *
+     * @return for instance {@code givingPoints}
+     */
+    public String text() {
+      return text;
+    }
+
+    /**
+     * Reads the name of a level.
+     *
+     * @param text the name, not null
+     * @return the level
+     * @throws IllegalArgumentException if there is no such level
+     */
+    public static Level parse(String text) {
+      requireNonNull(text, "text");
+      for (Level level : values()) {
+        if (level.text.equals(text)) {
+          return level;
+        }
+      }
+      throw new IllegalArgumentException("level: wants " + WANTS + ", got \"" + text + "\"");
+    }
+
+    /** What a level may be, for messages. */
+    private static final String WANTS =
+        "\"constantForce\", \"rigidPoints\", \"givingPoints\" or \"inTime\"";
+  }
+
+  private static final double LEAST_LOAD_LEG_M = 0.5;
+  private static final Source LOAD_LEG =
+      new Source(
+          "assumption",
+          "assumption of the plan format, no source: as long as the fall, at least 0.5 m",
+          Source.Reading.DEFAULT);
+
   private final double fall;
   private final Hold hold;
+  private final @Nullable Double loadLeg;
+  private final @Nullable Double tieToCentre;
+  private final @Nullable Level level;
+  private final @Nullable Double stopOver;
 
-  private DropSpec(double fall, Hold hold) {
+  private DropSpec(
+      double fall,
+      Hold hold,
+      @Nullable Double loadLeg,
+      @Nullable Double tieToCentre,
+      @Nullable Level level,
+      @Nullable Double stopOver) {
     this.fall = fall;
     this.hold = hold;
+    this.loadLeg = loadLeg;
+    this.tieToCentre = tieToCentre;
+    this.level = level;
+    this.stopOver = stopOver;
   }
 
   /**
    * Obtains a drop.
    *
-   * @param fall how far the piece falls before the rope is taut, zero or more, at most 200 m, not
-   *     null
+   * @param fall how far the centre of gravity of the piece falls before the rope is taut, zero or
+   *     more, at most 200 m, not null
    * @param hold how the rope is held, not null
    * @return the drop
    * @throws org.boleline.explain.PlanRefusedException if the fall is outside its range
@@ -183,7 +261,7 @@ public final class DropSpec {
   public static DropSpec of(Quantity<Length> fall, Hold hold) {
     requireNonNull(fall, "fall");
     requireNonNull(hold, "hold");
-    return Refusals.check(refusals -> stated(fall, hold, refusals));
+    return Refusals.check(refusals -> stated(fall, hold, null, null, null, null, refusals));
   }
 
   /**
@@ -191,23 +269,142 @@ public final class DropSpec {
    *
    * @param fall how far the piece falls, or null if that could not be had
    * @param hold how the rope is held, or null if that could not be had
+   * @param loadLeg length of the load leg when it is taut, or null if none is stated
+   * @param tieToCentre from where the rope is tied on to the centre of gravity, or null if none is
+   *     stated
+   * @param level how the drop is worked out, or null if none is stated
+   * @param stopOver distance over which a constant force stops the piece, or null if none is stated
    * @param refusals notes what is wrong, at the drop
    * @return the drop
    */
   public static DropSpec stated(
-      @Nullable Quantity<Length> fall, @Nullable Hold hold, Refusals refusals) {
-    return new DropSpec(
-        refusals.at("fall").between(fall, Kind.LENGTH, 0, Bounds.FALL),
-        refusals
-            .at("device")
-            .present(
-                hold,
-                "\"locked\", {\"slipTension\"} or {\"handForce\", \"delay\"}",
-                Locked.LOCKED));
+      @Nullable Quantity<Length> fall,
+      @Nullable Hold hold,
+      @Nullable Quantity<Length> loadLeg,
+      @Nullable Quantity<Length> tieToCentre,
+      @Nullable Level level,
+      @Nullable Quantity<Length> stopOver,
+      Refusals refusals) {
+    DropSpec drop =
+        new DropSpec(
+            refusals.at("fall").between(fall, Kind.LENGTH, 0, Bounds.FALL),
+            refusals
+                .at("device")
+                .present(
+                    hold,
+                    "\"locked\", {\"slipTension\"} or {\"handForce\", \"delay\"}",
+                    Locked.LOCKED),
+            loadLeg == null
+                ? null
+                : (Double) refusals.at("loadLeg").aboveZero(loadLeg, Kind.LENGTH, Bounds.LEG),
+            tieToCentre == null
+                ? null
+                : (Double)
+                    refusals.at("tieToCentre").between(tieToCentre, Kind.LENGTH, 0, Bounds.FALL),
+            level,
+            stopOver == null
+                ? null
+                : (Double) refusals.at("stopOver").aboveZero(stopOver, Kind.LENGTH, Bounds.LEG));
+    drop.check(refusals);
+    return drop;
+  }
+
+  private void check(Refusals refusals) {
+    double most = 2 * (loadLegMetres() + tieToCentreMetres());
+    if (fall > most) {
+      refusals
+          .at("fall")
+          .add(
+              Refusal.Code.CONFLICT,
+              "at most twice loadLeg and tieToCentre together, "
+                  + Bounds.metres(most)
+                  + ": the rope is taut before",
+              Bounds.metres(fall));
+    }
+    if (level == Level.CONSTANT_FORCE && stopOver == null) {
+      refusals
+          .at("stopOver")
+          .add(Refusal.Code.MISSING, "the distance of the stop, such as \"0.5 m\"", "nothing");
+    } else if (level != Level.CONSTANT_FORCE && stopOver != null) {
+      refusals
+          .at("stopOver")
+          .add(
+              Refusal.Code.CONFLICT,
+              "stopOver beside the level \"constantForce\" only",
+              level == null ? "no level" : "the level \"" + level.text() + "\"");
+    }
+  }
+
+  private DropSpec with(
+      @Nullable Quantity<Length> newLoadLeg,
+      @Nullable Quantity<Length> newTieToCentre,
+      @Nullable Level newLevel,
+      @Nullable Quantity<Length> newStopOver) {
+    return Refusals.check(
+        refusals ->
+            stated(fall(), hold, newLoadLeg, newTieToCentre, newLevel, newStopOver, refusals));
+  }
+
+  private static @Nullable Quantity<Length> length(@Nullable Double metres) {
+    return metres == null ? null : Si.of(metres, Kind.LENGTH);
   }
 
   /**
-   * Returns how far the piece falls before the rope is taut.
+   * Returns this drop with a length of the load leg, from the piece to the first point, when the
+   * rope is just taut.
+   *
+   * @param newLoadLeg the length, above zero, at most 1 km, not null
+   * @return the drop
+   * @throws org.boleline.explain.PlanRefusedException if it is outside its range, or the fall is
+   *     more than twice this and the distance from tie to centre of gravity together
+   */
+  public DropSpec withLoadLeg(Quantity<Length> newLoadLeg) {
+    requireNonNull(newLoadLeg, "newLoadLeg");
+    return with(newLoadLeg, length(tieToCentre), level, length(stopOver));
+  }
+
+  /**
+   * Returns this drop with a distance from where the rope is tied on to the centre of gravity of
+   * the piece, which may turn over as it falls.
+   *
+   * @param newTieToCentre the distance, from zero to 200 m, not null
+   * @return the drop
+   * @throws org.boleline.explain.PlanRefusedException if it is outside its range, or the fall is
+   *     more than twice this and the load leg together
+   */
+  public DropSpec withTieToCentre(Quantity<Length> newTieToCentre) {
+    requireNonNull(newTieToCentre, "newTieToCentre");
+    return with(length(loadLeg), newTieToCentre, level, length(stopOver));
+  }
+
+  /**
+   * Returns this drop to be worked out in another way.
+   *
+   * @param newLevel rigid points, giving points or in time, not null; for a constant force see
+   *     {@link #withConstantForceOver}
+   * @return the drop
+   * @throws org.boleline.explain.PlanRefusedException if the level is a constant force, whose
+   *     distance is not stated
+   */
+  public DropSpec withLevel(Level newLevel) {
+    requireNonNull(newLevel, "newLevel");
+    return with(length(loadLeg), length(tieToCentre), newLevel, null);
+  }
+
+  /**
+   * Returns this drop to be worked out as a stop by a constant force.
+   *
+   * @param distance distance over which the piece stops, above zero, at most 1 km, not null
+   * @return the drop
+   * @throws org.boleline.explain.PlanRefusedException if the distance is outside its range
+   */
+  public DropSpec withConstantForceOver(Quantity<Length> distance) {
+    requireNonNull(distance, "distance");
+    return with(length(loadLeg), length(tieToCentre), Level.CONSTANT_FORCE, distance);
+  }
+
+  /**
+   * Returns how far the centre of gravity of the piece falls before the rope is taut.
    *
    * @return the height in metres, zero or more
    */
@@ -224,14 +421,83 @@ public final class DropSpec {
     return hold;
   }
 
+  private double loadLegMetres() {
+    return loadLeg == null ? Math.max(fall, LEAST_LOAD_LEG_M) : loadLeg;
+  }
+
+  private double tieToCentreMetres() {
+    return tieToCentre == null ? 0 : tieToCentre;
+  }
+
+  /**
+   * Returns the length of the load leg when the rope is just taut.
+   *
+   * @return the length in metres, above zero; by default as long as the fall, at least 0.5 m
+   */
+  public Quantity<Length> loadLeg() {
+    return Si.of(loadLegMetres(), Kind.LENGTH);
+  }
+
+  /**
+   * Returns the distance from where the rope is tied on to the centre of gravity of the piece.
+   *
+   * @return the distance in metres, zero or more; zero by default
+   */
+  public Quantity<Length> tieToCentre() {
+    return Si.of(tieToCentreMetres(), Kind.LENGTH);
+  }
+
+  /**
+   * Returns how the drop is to be worked out.
+   *
+   * @return the level; by default with points that give way
+   */
+  public Level level() {
+    return level == null ? Level.GIVING_POINTS : level;
+  }
+
+  /**
+   * Returns the distance over which a constant force stops the piece.
+   *
+   * @return the distance in metres, above zero; empty at other levels
+   */
+  public Optional<Quantity<Length>> stopOver() {
+    return Optional.ofNullable(length(stopOver));
+  }
+
+  /**
+   * Returns what was left to defaults.
+   *
+   * @return the data; the names are JSON pointers from this drop, such as {@code /loadLeg}
+   */
+  public List<Datum> taken() {
+    List<Datum> taken = new ArrayList<>();
+    if (loadLeg == null) {
+      taken.add(new Datum("/loadLeg", QuantityText.print(loadLeg(), Kind.LENGTH), LOAD_LEG, null));
+    }
+    if (tieToCentre == null) {
+      taken.add(new Datum("/tieToCentre", "0 m", Source.DEFAULT, null));
+    }
+    if (level == null) {
+      taken.add(new Datum("/level", level().text(), Source.DEFAULT, null));
+    }
+    return List.copyOf(taken);
+  }
+
   @Override
   public boolean equals(Object other) {
-    return other instanceof DropSpec d && Double.compare(fall, d.fall) == 0 && hold.equals(d.hold);
+    return other instanceof DropSpec d
+        && Double.compare(fall, d.fall) == 0
+        && hold.equals(d.hold)
+        && Objects.equals(loadLeg, d.loadLeg)
+        && Objects.equals(tieToCentre, d.tieToCentre)
+        && level == d.level
+        && Objects.equals(stopOver, d.stopOver);
   }
 
   @Override
   public int hashCode() {
-    return 31 * Double.hashCode(fall) + hold.hashCode();
+    return Objects.hash(fall, hold, loadLeg, tieToCentre, level, stopOver);
   }
 
   @Override

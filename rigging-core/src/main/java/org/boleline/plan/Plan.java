@@ -311,6 +311,7 @@ public final class Plan {
         add(taken, place + "/contacts/" + j, contacts.get(j).taken());
       }
       add(taken, place + "/tail", arrangements.get(i).tail().taken());
+      arrangements.get(i).drop().ifPresent(drop -> add(taken, place + "/drop", drop.taken()));
     }
     return List.copyOf(taken);
   }

@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.boleline.explain.Datum;
@@ -113,13 +114,21 @@ public sealed interface Tail {
     private final double friction;
     private final double wraps;
     private final @Nullable Double offset;
+    private final @Nullable Double frictionInCatch;
 
-    private Device(String stem, double at, double friction, double wraps, @Nullable Double offset) {
+    private Device(
+        String stem,
+        double at,
+        double friction,
+        double wraps,
+        @Nullable Double offset,
+        @Nullable Double frictionInCatch) {
       this.stem = stem;
       this.at = at;
       this.friction = friction;
       this.wraps = wraps;
       this.offset = offset;
+      this.frictionInCatch = frictionInCatch;
     }
 
     /**
@@ -135,7 +144,7 @@ public sealed interface Tail {
     public static Device of(String stem, Quantity<Length> at, double friction, double wraps) {
       requireNonNull(stem, "stem");
       requireNonNull(at, "at");
-      return Refusals.check(refusals -> stated(stem, at, friction, wraps, null, refusals));
+      return Refusals.check(refusals -> stated(stem, at, friction, wraps, null, null, refusals));
     }
 
     /**
@@ -146,6 +155,7 @@ public sealed interface Tail {
      * @param friction coefficient of friction, or null if that could not be had
      * @param wraps number of wraps, or null if that could not be had
      * @param offset the rigid arm, or null if none is stated
+     * @param frictionInCatch coefficient of friction in a catch, or null if none is stated
      * @param refusals notes what is wrong, at the device
      * @return the tail
      */
@@ -155,13 +165,18 @@ public sealed interface Tail {
         @Nullable Double friction,
         @Nullable Double wraps,
         @Nullable Quantity<Length> offset,
+        @Nullable Double frictionInCatch,
         Refusals refusals) {
       return new Device(
           refusals.at("stem").present(stem, "the id of a stem of this plan", ""),
           Bounds.station(at, refusals),
           refusals.at("friction").number(friction, 0, Bounds.FRICTION),
           refusals.at("wraps").number(wraps, 0, Bounds.WRAPS),
-          Bounds.offset(offset, refusals));
+          Bounds.offset(offset, refusals),
+          frictionInCatch == null
+              ? null
+              : (Double)
+                  refusals.at("frictionInCatch").number(frictionInCatch, 0, Bounds.FRICTION));
     }
 
     /**
@@ -175,7 +190,8 @@ public sealed interface Tail {
      */
     public Device withOffset(Quantity<Length> offset) {
       requireNonNull(offset, "offset");
-      return Refusals.check(refusals -> stated(stem, at(), friction, wraps, offset, refusals));
+      return Refusals.check(
+          refusals -> stated(stem, at(), friction, wraps, offset, frictionInCatch, refusals));
     }
 
     /**
@@ -188,7 +204,25 @@ public sealed interface Tail {
     public Device withWraps(double wraps) {
       return Refusals.check(
           refusals ->
-              stated(stem, at(), friction, wraps, offset == null ? null : offset(), refusals));
+              stated(stem, at(), friction, wraps, statedOffset(), frictionInCatch, refusals));
+    }
+
+    /**
+     * Returns this device with a friction of its own for catches, in which the rope runs fast.
+     *
+     * @param newFrictionInCatch coefficient of friction of rope on device in a catch, from zero to
+     *     2
+     * @return the tail
+     * @throws org.boleline.explain.PlanRefusedException if the coefficient is outside its range
+     */
+    public Device withFrictionInCatch(double newFrictionInCatch) {
+      return Refusals.check(
+          refusals ->
+              stated(stem, at(), friction, wraps, statedOffset(), newFrictionInCatch, refusals));
+    }
+
+    private @Nullable Quantity<Length> statedOffset() {
+      return offset == null ? null : offset();
     }
 
     double atMetres() {
@@ -227,6 +261,15 @@ public sealed interface Tail {
     }
 
     /**
+     * Returns the coefficient of friction of rope on device in a catch.
+     *
+     * @return the coefficient, zero or more; empty if none is stated
+     */
+    public OptionalDouble frictionInCatch() {
+      return frictionInCatch == null ? OptionalDouble.empty() : OptionalDouble.of(frictionInCatch);
+    }
+
+    /**
      * Returns the number of full wraps.
      *
      * @return the number, zero or more
@@ -259,12 +302,13 @@ public sealed interface Tail {
           && Double.compare(at, d.at) == 0
           && Double.compare(friction, d.friction) == 0
           && Double.compare(wraps, d.wraps) == 0
-          && Objects.equals(offset, d.offset);
+          && Objects.equals(offset, d.offset)
+          && Objects.equals(frictionInCatch, d.frictionInCatch);
     }
 
     @Override
     public int hashCode() {
-      return Objects.hash(stem, at, friction, wraps, offset);
+      return Objects.hash(stem, at, friction, wraps, offset, frictionInCatch);
     }
 
     @Override

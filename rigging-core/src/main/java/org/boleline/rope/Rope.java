@@ -25,22 +25,30 @@ import org.boleline.units.Si;
 public final class Rope {
   /** A rope of which nothing is stated. */
   public static final Rope UNSTATED =
-      new Rope(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of());
+      new Rope(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          List.of(),
+          List.of());
 
   private final OptionalDouble strength;
   private final OptionalDouble diameter;
   private final OptionalDouble linearDensity;
   private final List<StretchPoint> stretch;
+  private final List<StretchPoint> dropStretch;
 
   private Rope(
       OptionalDouble strength,
       OptionalDouble diameter,
       OptionalDouble linearDensity,
-      List<StretchPoint> stretch) {
+      List<StretchPoint> stretch,
+      List<StretchPoint> dropStretch) {
     this.strength = strength;
     this.diameter = diameter;
     this.linearDensity = linearDensity;
     this.stretch = stretch;
+    this.dropStretch = dropStretch;
   }
 
   /**
@@ -54,7 +62,7 @@ public final class Rope {
   public Rope withMinimumBreakingStrength(Quantity<Force> minimumBreakingStrength) {
     double newtons =
         Si.valueAboveZero(minimumBreakingStrength, Kind.FORCE, "minimum breaking strength");
-    return new Rope(OptionalDouble.of(newtons), diameter, linearDensity, stretch);
+    return new Rope(OptionalDouble.of(newtons), diameter, linearDensity, stretch, dropStretch);
   }
 
   /**
@@ -66,7 +74,7 @@ public final class Rope {
    */
   public Rope withDiameter(Quantity<Length> newDiameter) {
     double metres = Si.valueAboveZero(newDiameter, Kind.LENGTH, "diameter");
-    return new Rope(strength, OptionalDouble.of(metres), linearDensity, stretch);
+    return new Rope(strength, OptionalDouble.of(metres), linearDensity, stretch, dropStretch);
   }
 
   /**
@@ -78,11 +86,12 @@ public final class Rope {
    */
   public Rope withLinearDensity(Quantity<LinearDensity> newLinearDensity) {
     double density = Si.valueAboveZero(newLinearDensity, Kind.LINEAR_DENSITY, "linear density");
-    return new Rope(strength, diameter, OptionalDouble.of(density), stretch);
+    return new Rope(strength, diameter, OptionalDouble.of(density), stretch, dropStretch);
   }
 
   /**
-   * Returns this rope with a stretch curve, which starts at no tension and no elongation.
+   * Returns this rope with a stretch curve of a slow pull, which starts at no tension and no
+   * elongation.
    *
    * @param points the points of the curve, tension and elongation both rising; empty for none
    * @return the rope
@@ -90,17 +99,35 @@ public final class Rope {
    *     next; the message tells which
    */
   public Rope withStretch(List<StretchPoint> points) {
+    return new Rope(strength, diameter, linearDensity, rising("stretch", points), dropStretch);
+  }
+
+  /**
+   * Returns this rope with a stretch curve of the worked rope as it pulls in a drop, which starts
+   * at no tension and no elongation.
+   *
+   * @param points the points of the curve, tension and elongation both rising; empty for none
+   * @return the rope
+   * @throws IllegalArgumentException if tension or elongation does not rise from one point to the
+   *     next; the message tells which
+   */
+  public Rope withDropStretch(List<StretchPoint> points) {
+    return new Rope(strength, diameter, linearDensity, stretch, rising("drop stretch", points));
+  }
+
+  private static List<StretchPoint> rising(String name, List<StretchPoint> points) {
     List<StretchPoint> copy = List.copyOf(points);
     for (int i = 1; i < copy.size(); i++) {
       if (!copy.get(i - 1).isBelow(copy.get(i))) {
         throw new IllegalArgumentException(
-            "stretch: wants tension and elongation to rise, got "
+            name
+                + ": wants tension and elongation to rise, got "
                 + copy.get(i - 1)
                 + ", then "
                 + copy.get(i));
       }
     }
-    return new Rope(strength, diameter, linearDensity, copy);
+    return copy;
   }
 
   /**
@@ -137,7 +164,16 @@ public final class Rope {
   }
 
   /**
-   * Returns the points of the stretch curve.
+   * Returns the points of the stretch curve of the worked rope as it pulls in a drop.
+   *
+   * @return the points, tension and elongation both rising; empty if not stated
+   */
+  public List<StretchPoint> dropStretch() {
+    return dropStretch;
+  }
+
+  /**
+   * Returns the points of the stretch curve of a slow pull.
    *
    * @return the points, tension and elongation both rising; empty if not stated
    */
@@ -151,12 +187,13 @@ public final class Rope {
         && strength.equals(r.strength)
         && diameter.equals(r.diameter)
         && linearDensity.equals(r.linearDensity)
-        && stretch.equals(r.stretch);
+        && stretch.equals(r.stretch)
+        && dropStretch.equals(r.dropStretch);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(strength, diameter, linearDensity, stretch);
+    return Objects.hash(strength, diameter, linearDensity, stretch, dropStretch);
   }
 
   @Override
@@ -168,7 +205,8 @@ public final class Rope {
         + ", linear density "
         + text(linearDensity, " kg/m")
         + ", stretch "
-        + (stretch.isEmpty() ? "not stated" : stretch);
+        + (stretch.isEmpty() ? "not stated" : stretch)
+        + (dropStretch.isEmpty() ? "" : ", in a drop " + dropStretch);
   }
 
   private static String text(OptionalDouble value, String unit) {

@@ -48,7 +48,10 @@ final class Cautions {
     for (int i = 0; i < plan.arrangements().size(); i++) {
       if (plan.arrangements().get(i).drop().isPresent()) {
         found.add(
-            new Caution(CautionCode.DROP_NOT_ANALYSED, "/arrangements/" + i + "/drop", Map.of()));
+            new Caution(
+                CautionCode.DROP_NOT_ANALYSED,
+                "/arrangements/" + i + "/drop",
+                Map.of("why", "this analysis is of slow motion only")));
       }
     }
     if (plan.limits().filter(limits -> !limits.factors().isEmpty()).isPresent()) {

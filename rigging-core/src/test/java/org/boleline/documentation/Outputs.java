@@ -28,6 +28,7 @@ final class Outputs {
     ALL.put("own-species/wood", OwnSpecies::wood);
     ALL.put("own-species/refused", OwnSpecies::refused);
     ALL.put("plan-files/readme", PlanFiles::readme);
+    ALL.put("plan-files/catches", PlanFiles::catches);
     ALL.put("plan-files/refused", PlanFiles::refusedFirstPlan);
   }
 

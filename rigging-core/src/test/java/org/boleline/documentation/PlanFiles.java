@@ -1,12 +1,17 @@
 package org.boleline.documentation;
 
 import static java.util.Locale.ROOT;
+import static org.boleline.units.Amounts.metres;
 
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.boleline.drop.CatchLoads;
+import org.boleline.drop.DropAnswer;
+import org.boleline.drop.DropFound;
+import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.json.PlanReader;
@@ -24,6 +29,10 @@ final class PlanFiles {
     return Docs.file(
         "rigging-examples/compare-arrangements/src/main/resources/org/boleline/examples/compare/"
             + "hornbeam.json");
+  }
+
+  static Path spruce() {
+    return hornbeam().resolveSibling("spruce.json");
   }
 
   static Path firstPlan() {
@@ -54,6 +63,30 @@ final class PlanFiles {
         System.out.printf(Locale.ROOT, "  tail %.0f N, base moment %.0f N.m%n", tail, moment);
       }
       result.cautions().forEach(caution -> System.out.println("  caution " + caution.code()));
+    }
+    // endregion
+  }
+
+  static void catches(PrintStream out) {
+    try {
+      catches(PlanReader.read(spruce()), out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void catches(Plan plan, PrintStream out) {
+    // region catches
+    for (DropAnswer answer : Drops.analyse(Statics.analyse(plan)).answers()) {
+      if (answer instanceof DropFound drop) {
+        double locked = drop.loads().loadLeg().getValue().doubleValue();
+        out.printf(ROOT, "%-17s  locked %4.0f N", drop.id(), locked);
+        for (int metres = 1; metres <= 3; metres++) {
+          CatchLoads loads = drop.running(metres(metres)).orElseThrow().loads();
+          out.printf(ROOT, ", run %d m %4.0f N", metres, loads.loadLeg().getValue().doubleValue());
+        }
+        out.printf(ROOT, "%n");
+      }
     }
     // endregion
   }

@@ -21,7 +21,10 @@ import org.boleline.explain.Datum;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusal.Code;
+import org.boleline.plan.DropSpec;
 import org.boleline.plan.Plan;
+import org.boleline.plan.Tail;
+import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Motion;
 import org.boleline.rope.Sheave;
 import org.boleline.stem.ShapeIs;
@@ -65,6 +68,20 @@ class PlanReaderTest {
     assertThat(down.drop()).isPresent();
     assertThat(plan.limits().orElseThrow().factors()).hasSize(2);
     assertThat(plan.rope().orElseThrow().stretch()).hasSize(2);
+    assertThat(plan.rope().orElseThrow().dropStretch()).hasSize(2);
+    assertThat(down.contacts().get(0).hardwareInCatch()).contains(new FrictionRing(0.3));
+    assertThat(down.contacts().get(0).slingStiffness().map(k -> Si.value(k, Kind.STIFFNESS, "k")))
+        .contains(200e3);
+    assertThat(down.drop().orElseThrow().level()).isEqualTo(DropSpec.Level.IN_TIME);
+    assertThat(Si.value(down.drop().orElseThrow().loadLeg(), Kind.LENGTH, "leg")).isEqualTo(1.2);
+    assertThat(((Tail.Device) plan.arrangements().get(1).tail()).frictionInCatch()).hasValue(0.12);
+    assertThat(
+            plan.arrangements()
+                .get(2)
+                .drop()
+                .flatMap(DropSpec::stopOver)
+                .map(s -> Si.value(s, Kind.LENGTH, "stop")))
+        .contains(0.8);
   }
 
   @Test
@@ -229,9 +246,9 @@ class PlanReaderTest {
         Arguments.of("\"angle\": \"10 deg\", ", "", Code.MISSING, "/arrangements/0/tagline/angle"),
         Arguments.of("\"fall\": \"2 m\", ", "", Code.MISSING, "/arrangements/0/drop/fall"),
         Arguments.of(
-            "{\"slipTension\": \"3 kN\"}", "{}", Code.MISSING, "/arrangements/1/drop/device"),
+            "{\"slipTension\": \"3 kN\"}", "{}", Code.MISSING, "/arrangements/2/drop/device"),
         Arguments.of(
-            ", \"delay\": \"0.9 s\"", "", Code.MISSING, "/arrangements/2/drop/device/delay"),
+            ", \"delay\": \"0.9 s\"", "", Code.MISSING, "/arrangements/1/drop/device/delay"),
         Arguments.of(
             "\"askedBy\": \"the crew leader\"",
             "\"askedBy\": \" \"",
@@ -417,9 +434,9 @@ class PlanReaderTest {
             Code.OUT_OF_RANGE,
             "/arrangements/0/drop/fall"),
         Arguments.of(
-            "\"3 kN\"", "\"0 kN\"", Code.OUT_OF_RANGE, "/arrangements/1/drop/device/slipTension"),
+            "\"3 kN\"", "\"0 kN\"", Code.OUT_OF_RANGE, "/arrangements/2/drop/device/slipTension"),
         Arguments.of(
-            "\"0.9 s\"", "\"-0.9 s\"", Code.OUT_OF_RANGE, "/arrangements/2/drop/device/delay"),
+            "\"0.9 s\"", "\"-0.9 s\"", Code.OUT_OF_RANGE, "/arrangements/1/drop/device/delay"),
         Arguments.of("55 kN", "0 kN", Code.OUT_OF_RANGE, "/rope/minimumBreakingStrength"),
         Arguments.of("14 mm", "-14 mm", Code.OUT_OF_RANGE, "/rope/diameter"),
         Arguments.of("0.13 kg/m", "0 kg/m", Code.OUT_OF_RANGE, "/rope/linearDensity"),
@@ -522,7 +539,7 @@ class PlanReaderTest {
             Code.SAME_PLACE,
             "/arrangements/0/contacts/2"),
         Arguments.of(
-            "\"device\": {\"stem\": \"oak\", \"at\": \"1 m\", \"friction\": 0.18, \"wraps\": 2.5, \"offset\": \"0.2 m\"}",
+            "\"device\": {\"stem\": \"oak\", \"at\": \"1 m\", \"friction\": 0.18, \"wraps\": 2.5, \"offset\": \"0.2 m\", \"frictionInCatch\": 0.12}",
             "\"device\": {\"stem\": \"oak\", \"at\": \"11.5 m\", \"friction\": 0.18, \"wraps\": 2.5}",
             Code.SAME_PLACE,
             "/arrangements/1/tail/device"),
@@ -547,12 +564,75 @@ class PlanReaderTest {
             "{\"slipTension\": \"3 kN\"}",
             "{\"slipTension\": \"3 kN\", \"delay\": \"1 s\"}",
             Code.CONFLICT,
-            "/arrangements/1/drop/device"),
+            "/arrangements/2/drop/device"),
+        // drops
+        Arguments.of("\"inTime\"", "\"soon\"", Code.OUT_OF_RANGE, "/arrangements/0/drop/level"),
+        Arguments.of("\"inTime\"", "3", Code.WRONG_TYPE, "/arrangements/0/drop/level"),
+        Arguments.of(
+            "\"inTime\"",
+            "\"inTime\", \"stopOver\": \"1 m\"",
+            Code.CONFLICT,
+            "/arrangements/0/drop/stopOver"),
+        Arguments.of(
+            ", \"stopOver\": \"0.8 m\"", "", Code.MISSING, "/arrangements/2/drop/stopOver"),
+        Arguments.of(
+            "\"stopOver\": \"0.8 m\"",
+            "\"stopOver\": \"0 m\"",
+            Code.OUT_OF_RANGE,
+            "/arrangements/2/drop/stopOver"),
+        Arguments.of(
+            "\"loadLeg\": \"1.2 m\"",
+            "\"loadLeg\": \"-1.2 m\"",
+            Code.OUT_OF_RANGE,
+            "/arrangements/0/drop/loadLeg"),
+        Arguments.of(
+            "\"tieToCentre\": \"0.4 m\"",
+            "\"tieToCentre\": \"-0.4 m\"",
+            Code.OUT_OF_RANGE,
+            "/arrangements/0/drop/tieToCentre"),
+        Arguments.of(
+            "{\"slipTension\": \"3 kN\"}",
+            "{\"handForce\": \"150 N\", \"delay\": \"1 s\"}",
+            Code.CONFLICT,
+            "/arrangements/2/drop/device"),
+        Arguments.of(
+            "\"200 kN/m\"", "\"200 kN\"", Code.WRONG_QUANTITY, contact + "/slingStiffness"),
+        Arguments.of("\"200 kN/m\"", "\"0 kN/m\"", Code.OUT_OF_RANGE, contact + "/slingStiffness"),
+        Arguments.of(
+            "{\"ring\": {\"friction\": 0.3}}", "{}", Code.MISSING, contact + "/hardwareInCatch"),
+        Arguments.of(
+            "{\"ring\": {\"friction\": 0.3}}",
+            "{\"sheave\": {\"efficiency\": 0.001}}",
+            Code.OUT_OF_RANGE,
+            contact + "/hardwareInCatch/sheave/efficiency"),
+        Arguments.of(
+            "\"frictionInCatch\": 0.12",
+            "\"frictionInCatch\": 3",
+            Code.OUT_OF_RANGE,
+            "/arrangements/1/tail/device/frictionInCatch"),
+        Arguments.of(
+            "{\"tension\": \"20 kN\", \"elongation\": 0.07}",
+            "{\"tension\": \"20 kN\"}",
+            Code.MISSING,
+            "/rope/dropStretch/1/elongation"),
+        Arguments.of("\"20 kN\"", "\"5 kN\"", Code.OUT_OF_RANGE, "/rope/dropStretch"),
         Arguments.of(
             "\"id\": \"lime\",",
             "\"id\": \"lime\", \"base\": [\"3 m\", \"0 m\", \"0 m\"],",
             Code.CONFLICT,
             "/stems/2/base"));
+  }
+
+  @Test
+  void refuses_a_fall_of_more_than_twice_the_load_leg_and_the_way_to_the_centre_of_gravity() {
+    String plan = changed(EVERYTHING, "\"loadLeg\": \"1.2 m\"", "\"loadLeg\": \"0.59 m\"");
+
+    assertThat(refusals(plan)).hasSize(1);
+    assertThat(refusals(plan).get(0).code()).isEqualTo(Code.CONFLICT);
+    assertThat(refusals(plan).get(0).sentence())
+        .startsWith("/arrangements/0/drop/fall: wants at most twice loadLeg and tieToCentre")
+        .endsWith("got 2 m");
+    assertThat(PlanReader.read(plan.replace("0.59 m", "0.6 m")).arrangements()).hasSize(3);
   }
 
   private static String pointer(int levels) {

@@ -213,6 +213,10 @@ final class RandomPlan {
                   StretchPoint.of(newtons(from(1, 100)), from(0.001, 0.01)),
                   StretchPoint.of(newtons(from(1000, 5000)), from(0.02, 0.1))));
     }
+    if (maybe()) {
+      rope =
+          rope.withDropStretch(List.of(StretchPoint.of(newtons(from(1, 1e4)), from(0.001, 0.1))));
+    }
     return rope;
   }
 
@@ -222,18 +226,37 @@ final class RandomPlan {
     for (int i = 0; i < count; i++) {
       contacts.add(contact(i));
     }
+    Tail tail = tail();
     Arrangement.Builder arrangement =
         Arrangement.builder(id)
             .motion(MOTIONS.get(random.nextInt(3)))
             .contacts(contacts)
-            .tail(tail());
+            .tail(tail);
     if (maybe()) {
       arrangement.tagline(Tagline.of(degrees(from(0, 85)), degrees(from(-360, 360))));
     }
     if (maybe()) {
-      arrangement.drop(DropSpec.of(metres(from(0, 10)), hold()));
+      arrangement.drop(drop(tail instanceof Tail.Device));
     }
     return arrangement.build();
+  }
+
+  private DropSpec drop(boolean withDevice) {
+    double fall = from(0, 10);
+    DropSpec drop = DropSpec.of(metres(fall), hold(withDevice));
+    if (maybe()) {
+      drop = drop.withLoadLeg(metres(fall / 2 + from(0.01, 2)));
+    }
+    if (maybe()) {
+      drop = drop.withTieToCentre(metres(from(0, 2)));
+    }
+    return switch (random.nextInt(5)) {
+      case 0 -> drop;
+      case 1 -> drop.withConstantForceOver(metres(from(0.01, 5)));
+      case 2 -> drop.withLevel(DropSpec.Level.RIGID_POINTS);
+      case 3 -> drop.withLevel(DropSpec.Level.GIVING_POINTS);
+      default -> drop.withLevel(DropSpec.Level.IN_TIME);
+    };
   }
 
   private Stem anyStem() {
@@ -254,6 +277,12 @@ final class RandomPlan {
     }
     if (maybe()) {
       contact = contact.withOffset(metres(from(-1, 1)));
+    }
+    if (maybe()) {
+      contact = contact.withHardwareInCatch(hardware());
+    }
+    if (maybe()) {
+      contact = contact.withSlingStiffness(Si.of(from(1, 1e6), Kind.STIFFNESS));
     }
     return contact.withRopeWeight(ropeHasWeight && maybe());
   }
@@ -278,11 +307,14 @@ final class RandomPlan {
   private Tail device() {
     Stem stem = anyStem();
     Tail.Device device = Tail.Device.of(stem.id(), station(stem, 0, 0.2), from(0, 1), from(0, 5));
+    if (maybe()) {
+      device = device.withFrictionInCatch(from(0, 1));
+    }
     return maybe() ? device : device.withOffset(metres(from(-1, 1)));
   }
 
-  private DropSpec.Hold hold() {
-    return switch (random.nextInt(3)) {
+  private DropSpec.Hold hold(boolean withDevice) {
+    return switch (random.nextInt(withDevice ? 3 : 2)) {
       case 0 -> DropSpec.Locked.LOCKED;
       case 1 -> DropSpec.Slipping.of(newtons(from(1, 1e4)));
       default -> DropSpec.ByHand.of(newtons(from(0, 500)), seconds(from(0, 3)));

@@ -7,6 +7,8 @@ import static org.boleline.units.Amounts.kilogramsPerCubicMetre;
 import static org.boleline.units.Amounts.megapascals;
 import static org.boleline.units.Amounts.metres;
 import static org.boleline.units.Amounts.newtonMetresPerRadian;
+import static org.boleline.units.Amounts.newtons;
+import static org.boleline.units.Amounts.seconds;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +17,7 @@ import org.boleline.geometry.Heading;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
+import org.boleline.plan.DropSpec;
 import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
@@ -22,7 +25,9 @@ import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Hardware;
 import org.boleline.rope.Ideal;
 import org.boleline.rope.Motion;
+import org.boleline.rope.Rope;
 import org.boleline.rope.Sheave;
+import org.boleline.rope.StretchPoint;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.Mark;
 import org.boleline.stem.Root;
@@ -42,8 +47,12 @@ final class RandomRig {
 
   private final Random random;
 
+  /** For drops: so that they change nothing of the rigs. */
+  private final Random drops;
+
   RandomRig(long seed) {
     random = new Random(seed);
+    drops = new Random(~seed);
     for (int i = 0; i < 5; i++) {
       random.nextDouble();
     }
@@ -73,6 +82,7 @@ final class RandomRig {
         .title(oneIn(2) ? "" : "Rig \u00fc " + random.nextInt(1000))
         .stems(stems)
         .piece(Piece.of(kilograms(from(20, 600))))
+        .rope(drops.nextInt(4) == 0 ? Rope.UNSTATED : rope())
         .arrangements(arrangements)
         .build();
   }
@@ -125,11 +135,33 @@ final class RandomRig {
       Contact contact = Contact.of(stem, metres(at), hardware());
       contacts.add(sling > 0 ? contact.withSling(metres(sling)) : contact);
     }
-    return Arrangement.builder(id)
-        .motion(MOTIONS.get(random.nextInt(3)))
-        .contacts(contacts)
-        .tail(tail())
-        .build();
+    Motion motion = MOTIONS.get(random.nextInt(3));
+    Tail tail = tail();
+    Arrangement.Builder way = Arrangement.builder(id).motion(motion).contacts(contacts).tail(tail);
+    return drops.nextBoolean() ? way.build() : way.drop(drop(tail instanceof Tail.Device)).build();
+  }
+
+  private double dropFrom(double least, double most) {
+    return least + drops.nextDouble() * (most - least);
+  }
+
+  private Rope rope() {
+    List<StretchPoint> curve =
+        List.of(StretchPoint.of(newtons(dropFrom(3e3, 1e4)), dropFrom(0.02, 0.1)));
+    return drops.nextBoolean()
+        ? Rope.UNSTATED.withStretch(curve)
+        : Rope.UNSTATED.withDropStretch(curve);
+  }
+
+  private DropSpec drop(boolean withDevice) {
+    DropSpec.Hold hold =
+        switch (drops.nextInt(withDevice ? 3 : 2)) {
+          case 0 -> DropSpec.Locked.LOCKED;
+          case 1 -> DropSpec.Slipping.of(newtons(dropFrom(10, 5000)));
+          default -> DropSpec.ByHand.of(newtons(dropFrom(0, 400)), seconds(dropFrom(0, 1)));
+        };
+    DropSpec drop = DropSpec.of(metres(dropFrom(0, 4)), hold);
+    return drops.nextInt(4) == 0 ? drop.withConstantForceOver(metres(dropFrom(0.1, 2))) : drop;
   }
 
   private Hardware hardware() {

@@ -16,6 +16,10 @@ import java.util.concurrent.Future;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.boleline.Tolerances;
+import org.boleline.drop.DropFound;
+import org.boleline.drop.DropResult;
+import org.boleline.drop.Drops;
+import org.boleline.drop.LetRun;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ContactResult;
@@ -90,7 +94,8 @@ class ResultWriterTest {
   void writes_the_golden_text_with_the_same_numbers() {
     String expected = PlanTexts.resource("everything.result.json");
     String found =
-        ResultWriter.write(result(EVERYTHING)).replace(ResultWriter.libraryVersion(), "VERSION");
+        ResultWriter.write(Drops.analyse(result(EVERYTHING)))
+            .replace(ResultWriter.libraryVersion(), "VERSION");
 
     // The length of its numbers decides whether a value stands on one line.
     assertThat(NUMBER.matcher(found).replaceAll("#"))
@@ -184,6 +189,65 @@ class ResultWriterTest {
         .isEqualTo(Si.value(rise.stems().get(0).base().momentMagnitude(), Kind.MOMENT, "moment"));
     assertThat(number(answer, "contacts", 0, "forceMagnitude", "value"))
         .isEqualTo(Si.value(run.contacts().get(0).forceMagnitude(), Kind.FORCE, "force"));
+  }
+
+  @Test
+  void a_drop_is_given_as_it_is_with_the_locked_rope_beside_the_run() {
+    DropResult result = Drops.analyse(result(EVERYTHING));
+    DropFound found = (DropFound) result.drop("device").orElseThrow();
+    LetRun.Stopped run = (LetRun.Stopped) found.letRun().orElseThrow();
+    Json drop = at(tree(ResultWriter.write(result)), "arrangements", 1, "drop");
+
+    assertThat(text(drop, "outcome")).isEqualTo("analysed");
+    assertThat(text(drop, "level")).isEqualTo("givingPoints");
+    assertThat(text(drop, "levelUsed")).isEqualTo("rigidPoints");
+    assertThat(text(drop, "knownBias")).isEqualTo(found.knownBias());
+    assertThat(number(drop, "locked", "loadLeg", "value"))
+        .isEqualTo(Si.value(found.loads().loadLeg(), Kind.FORCE, "load leg"));
+    assertThat(number(drop, "locked", "overWeight")).isEqualTo(found.overWeightRatio());
+    assertThat(number(drop, "locked", "contacts", 0, "forceMagnitude", "value"))
+        .isEqualTo(Si.value(found.loads().points().get(0).magnitude(), Kind.FORCE, "force"));
+    assertThat(number(drop, "locked", "clearanceNeeded", "value"))
+        .isEqualTo(Si.value(found.clearanceNeeded(), Kind.LENGTH, "clearance"));
+    assertThat(text(drop, "locked", "legs", 1, "to")).isEqualTo("device");
+    assertThat(text(drop, "letRun", "outcome")).isEqualTo("stopped");
+    assertThat(number(drop, "letRun", "slipTension", "value"))
+        .isEqualTo(Si.value(run.slipTension(), Kind.FORCE, "slip"));
+    assertThat(number(drop, "letRun", "run", "value"))
+        .isEqualTo(Si.value(run.run(), Kind.LENGTH, "run"));
+    double parts =
+        number(drop, "locked", "energy", "storedInRope", "value")
+            + number(drop, "locked", "contacts", 0, "heat", "value");
+    assertThat(parts)
+        .isCloseTo(
+            number(drop, "locked", "energy", "given", "value"), within(Tolerances.EXACT * parts));
+  }
+
+  @Test
+  void that_it_never_stops_and_that_it_was_not_worked_out_are_outcomes() {
+    String slips =
+        changed(
+            EVERYTHING,
+            "{\"slipTension\": \"3 kN\"}, \"level\": \"constantForce\", \"stopOver\": \"0.8 m\"",
+            "{\"slipTension\": \"300 N\"}");
+    Json never =
+        at(
+            tree(ResultWriter.write(Drops.analyse(result(slips)))),
+            "arrangements",
+            2,
+            "drop",
+            "letRun");
+    String unstretched =
+        changed(
+            LEAST, "\"tail\":", "\"drop\": {\"fall\": \"1 m\", \"device\": \"locked\"}, \"tail\":");
+    Json not = at(tree(ResultWriter.write(Drops.analyse(result(unstretched)))), "arrangements", 0);
+
+    assertThat(text(never, "outcome")).isEqualTo("neverStops");
+    assertThat(number(never, "speedAtSlip", "value")).isPositive();
+    assertThat(((Json.Members) never).byName()).doesNotContainKeys("run", "clearanceNeeded");
+    assertThat(((Json.Members) at(not, "drop")).byName()).containsOnlyKeys("outcome", "reason");
+    assertThat(text(not, "drop", "outcome")).isEqualTo("notAnalysed");
+    assertThat(texts(not, "code", "cautions")).contains("DROP_NOT_ANALYSED");
   }
 
   @Test

@@ -23,11 +23,15 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.boleline.Tolerances;
+import org.boleline.drop.DropAnswer;
+import org.boleline.drop.DropFound;
+import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.Solution;
+import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
@@ -55,6 +59,11 @@ class SchemaTest {
   private static final Json PLAN_TREE = tree("rigging-plan-1.schema.json");
   private static final Schema PLAN = schema("rigging-plan-1.schema.json");
   private static final Schema RESULT = schema("rigging-result-1.schema.json");
+
+  /** A drop that is not worked out. */
+  private static final String LEAST_WITH_DROP =
+      changed(
+          LEAST, "\"tail\":", "\"drop\": {\"fall\": \"1 m\", \"device\": \"locked\"}, \"tail\":");
 
   private static String text(Path file) {
     try {
@@ -130,7 +139,7 @@ class SchemaTest {
   private static void takesTheResultOf(Plan plan) {
     String result;
     try {
-      result = ResultWriter.write(Statics.analyse(plan));
+      result = ResultWriter.write(Drops.analyse(Statics.analyse(plan)));
     } catch (PlanRefusedException e) {
       return; // points that the rope pulls together: no result, and so none to check
     }
@@ -147,6 +156,14 @@ class SchemaTest {
   void takes_the_results_of_the_plans_of_the_tests() {
     takesTheResultOf(PlanReader.read(EVERYTHING));
     takesTheResultOf(PlanReader.read(LEAST));
+    takesTheResultOf(PlanReader.read(LEAST_WITH_DROP));
+    takesTheResultOf(
+        PlanReader.read(
+            changed(
+                EVERYTHING,
+                "{\"slipTension\": \"3 kN\"}, \"level\": \"constantForce\", \"stopOver\":"
+                    + " \"0.8 m\"",
+                "{\"slipTension\": \"300 N\"}")));
     String notSolved =
         ResultWriter.write(
             ResultWriterTest.notSolved(Statics.analyse(PlanReader.read(LEAST)), "no luck", 0.25));
@@ -163,8 +180,14 @@ class SchemaTest {
     Set<String> seen = new TreeSet<>();
     for (long seed = 0; seed < 150; seed++) {
       try {
-        for (ArrangementResult answer :
-            Statics.analyse(new RandomRig(seed).plan()).arrangements()) {
+        StaticResult result = Statics.analyse(new RandomRig(seed).plan());
+        for (DropAnswer drop : Drops.analyse(result).answers()) {
+          seen.add(
+              drop instanceof DropFound found
+                  ? "drop " + found.letRun().map(run -> run.getClass().getSimpleName())
+                  : "drop not analysed");
+        }
+        for (ArrangementResult answer : result.arrangements()) {
           boolean held = answer.solution().flatMap(Solution::otherEnd).isPresent();
           seen.add(held ? "held" : answer.outcome().text());
         }
@@ -172,7 +195,16 @@ class SchemaTest {
         seen.add("refused");
       }
     }
-    assertThat(seen).containsExactly("held", "refused", "stable", "unstable");
+    assertThat(seen)
+        .containsExactly(
+            "drop Optional.empty",
+            "drop Optional[NeverStops]",
+            "drop Optional[Stopped]",
+            "drop not analysed",
+            "held",
+            "refused",
+            "stable",
+            "unstable");
   }
 
   @Test
@@ -186,6 +218,21 @@ class SchemaTest {
             stable.replace("\"unit\": \"N.m\"", "\"unit\": \"J\""),
             stable.replace("\"bears\": true", "\"bears\": \"yes\""),
             stable.replace("\"across\"", "\"accross\""))) {
+      assertThat(RESULT.validate(wrong, InputFormat.JSON)).isNotEmpty();
+    }
+  }
+
+  @Test
+  void refuses_drops_that_pretend() {
+    String drops = ResultWriter.write(Drops.analyse(Statics.analyse(PlanReader.read(EVERYTHING))));
+    assertThat(RESULT.validate(drops, InputFormat.JSON)).isEmpty();
+    for (String wrong :
+        List.of(
+            drops.replace("\"analysed\"", "\"notAnalysed\""),
+            drops.replace("\"locked\"", "\"loose\""),
+            drops.replace("\"outcome\": \"stopped\"", "\"outcome\": \"neverStops\""),
+            drops.replace("\"unit\": \"J\"", "\"unit\": \"N.m\""),
+            drops.replace("\"knownBias\"", "\"knownbias\""))) {
       assertThat(RESULT.validate(wrong, InputFormat.JSON)).isNotEmpty();
     }
   }
@@ -252,6 +299,7 @@ class SchemaTest {
             Map.entry("stress", Kind.PRESSURE),
             Map.entry("acceleration", Kind.ACCELERATION),
             Map.entry("rotationalStiffness", Kind.ROTATIONAL_STIFFNESS),
+            Map.entry("stiffness", Kind.STIFFNESS),
             Map.entry("linearDensity", Kind.LINEAR_DENSITY),
             Map.entry("density", Kind.DENSITY));
     kinds.forEach(

@@ -104,7 +104,7 @@ class PlanTest {
     Plan plan =
         plan(ONE.toBuilder()
                 .tagline(Tagline.of(degrees(10), degrees(90)))
-                .drop(DropSpec.of(metres(1), DropSpec.ByHand.of(newtons(150), seconds(0.9))))
+                .drop(DropSpec.of(metres(1), DropSpec.Slipping.of(newtons(150))))
                 .build())
             .title("title")
             .notes("notes")

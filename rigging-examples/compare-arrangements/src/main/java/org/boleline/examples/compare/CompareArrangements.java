@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalInt;
+import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.json.PlanReader;
@@ -36,14 +37,16 @@ import picocli.CommandLine.Parameters;
     versionProvider = CompareArrangements.Version.class,
     description = {
       "Solves a rigging plan and prints its arrangements side by side: tensions, forces on each"
-          + " point, movement, base moment, stress, and what changes from one to the next.",
+          + " point, movement, base moment, stress, and what changes from one to the next; below them"
+          + " the catches of the drops that the plan states.",
       ""
     },
     footer = {
       "",
       "Exit status: 0 solved; 1 the plan cannot be read, or the answer not be written; 2 the plan or"
           + " the command line is refused, with the reasons on standard error; 3 an arrangement is"
-          + " unstable or could not be solved.",
+          + " unstable or could not be solved. A drop that never stops, or was not worked out, changes"
+          + " nothing in it.",
       "",
       "The numbers do not say whether work may be done: local codes, the makers' instructions and"
           + " the competent person on site do."
@@ -138,7 +141,7 @@ public final class CompareArrangements {
     try {
       StaticResult result = Statics.analyse(plan(in));
       if (json) {
-        out.writeBytes(ResultWriter.write(result).getBytes(StandardCharsets.UTF_8));
+        out.writeBytes(ResultWriter.write(Drops.analyse(result)).getBytes(StandardCharsets.UTF_8));
       } else {
         out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
       }

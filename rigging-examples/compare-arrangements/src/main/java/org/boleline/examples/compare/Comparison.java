@@ -2,6 +2,8 @@ package org.boleline.examples.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.boleline.drop.DropResult;
+import org.boleline.drop.Drops;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
 import org.boleline.rope.Motion;
@@ -16,6 +18,8 @@ import org.boleline.units.Si;
  * @param setting what hangs and on what
  * @param arrangements what each arrangement is
  * @param table the numbers side by side
+ * @param catchText what the table of catches shows
+ * @param catches the drops, locked and let run; without rows if the plan has none
  * @param changes one sentence for each pair of neighbours
  * @param cautions what is to be read with care
  * @param taken what was used without being stated
@@ -26,6 +30,8 @@ record Comparison(
     String setting,
     List<Entry> arrangements,
     Table table,
+    String catchText,
+    Table catches,
     List<Entry> changes,
     List<Entry> cautions,
     List<Entry> taken,
@@ -36,14 +42,17 @@ record Comparison(
 
   static Comparison of(StaticResult result, UnitSystem units) {
     Plan plan = result.plan();
+    DropResult drops = Drops.analyse(result);
     return new Comparison(
         plan.title().isBlank() ? "Rigging plan" : Page.clean(plan.title()),
         setting(plan, units),
         arrangements(plan, units),
         Rows.table(result, units),
+        CatchRows.text(drops),
+        CatchRows.table(drops, units),
         Changes.of(result, units),
-        Notes.cautions(result, units),
-        Notes.taken(result, units),
+        Notes.cautions(drops, units),
+        Notes.taken(drops, units),
         STANDING);
   }
 
@@ -58,7 +67,10 @@ record Comparison(
         + ", on "
         + (stems.size() > 1 ? "stems " : "stem ")
         + Wording.join(stems)
-        + ". Slow, steady motion.";
+        + ". Slow, steady motion"
+        + (plan.arrangements().stream().anyMatch(way -> way.drop().isPresent())
+            ? "; drops stand by themselves below."
+            : ".");
   }
 
   private static List<Entry> arrangements(Plan plan, UnitSystem units) {

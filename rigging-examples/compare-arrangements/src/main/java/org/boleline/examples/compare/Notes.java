@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.boleline.drop.DropResult;
 import org.boleline.explain.Caution;
 import org.boleline.explain.Datum;
 import org.boleline.explain.Source;
-import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.NotSolved;
 import org.boleline.statics.StaticResult;
 import org.boleline.units.QuantityText;
@@ -26,15 +26,17 @@ final class Notes {
   /** Cautions that differ in numbers alone. */
   private record Group(List<Integer> arrangements, List<Caution> cautions) {}
 
-  static List<Entry> cautions(StaticResult result, UnitSystem units) {
+  static List<Entry> cautions(DropResult drops, UnitSystem units) {
+    StaticResult result = drops.statics();
     Map<String, Group> groups = new LinkedHashMap<>();
     for (int i = 0; i < result.arrangements().size(); i++) {
-      ArrangementResult answer = result.arrangements().get(i);
-      for (Caution caution : answer.cautions()) {
+      List<Caution> cautions = new ArrayList<>(result.arrangements().get(i).cautions());
+      drops.drops().get(i).ifPresent(drop -> cautions.addAll(drop.cautions()));
+      for (Caution caution : cautions) {
         add(groups, caution, i + 1);
       }
     }
-    for (Caution caution : result.cautions()) {
+    for (Caution caution : drops.cautions()) {
       Matcher of = Pattern.compile("/arrangements/([0-9]+)/.*").matcher(caution.place());
       add(groups, caution, of.matches() ? Integer.parseInt(of.group(1)) + 1 : 0);
     }
@@ -125,7 +127,7 @@ final class Notes {
         : units.restated(text);
   }
 
-  static List<Entry> taken(StaticResult result, UnitSystem units) {
+  static List<Entry> taken(DropResult result, UnitSystem units) {
     Map<String, List<String>> places = new LinkedHashMap<>();
     for (Datum datum : result.taken()) {
       int end = datum.name().lastIndexOf('/');

@@ -24,6 +24,12 @@ final class Page {
     page.entries("Arrangements", comparison.arrangements());
     page.out.append('\n');
     page.table(comparison.table());
+    if (!comparison.catches().rows().isEmpty()) {
+      page.out.append("\nCatches of the drops that the plan states\n");
+      page.paragraph("", comparison.catchText());
+      page.out.append('\n');
+      page.table(comparison.catches());
+    }
     page.entries("What changes from one to the next, and why", comparison.changes());
     page.entries("Cautions", comparison.cautions());
     page.entries("Taken without being stated", comparison.taken());
@@ -96,6 +102,9 @@ final class Page {
     int label = LEAST_LABEL;
     int unit = 0;
     for (Table.Row row : table.rows()) {
+      if (row.cells().isEmpty()) {
+        continue;
+      }
       label = Math.max(label, width(glyphs.shown(row.label())));
       unit = Math.max(unit, width(glyphs.shown(row.unit())));
       for (String text : row.cells()) {
@@ -115,11 +124,13 @@ final class Page {
       end(line);
       out.append(glyphs.shown("─").repeat(wide)).append('\n');
       for (Table.Row row : table.rows()) {
+        if (row.cells().isEmpty()) {
+          end(new StringBuilder(glyphs.shown(row.label())));
+          continue;
+        }
         StringBuilder cells =
             new StringBuilder(left(row.label(), label + GAP) + left(row.unit(), unit));
-        if (!row.cells().isEmpty()) {
-          row.cells().subList(from, to).forEach(text -> right(cells, text, column));
-        }
+        row.cells().subList(from, to).forEach(text -> right(cells, text, column));
         end(cells);
       }
     }

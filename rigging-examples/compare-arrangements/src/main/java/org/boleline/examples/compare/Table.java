@@ -6,7 +6,7 @@ import java.util.List;
  * The numbers of all arrangements side by side.
  *
  * @param headings one for each column
- * @param rows the rows; a row without cells is a blank line
+ * @param rows the rows; a row without cells is a heading, or a blank line
  */
 record Table(List<String> headings, List<Row> rows) {
   /**

@@ -3,12 +3,13 @@ package org.boleline.examples.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.boleline.drop.Drops;
 import org.boleline.statics.Statics;
 import org.junit.jupiter.api.Test;
 
 class NotesTest {
   private static List<Entry> cautions(org.boleline.plan.Plan plan, UnitSystem units) {
-    return Notes.cautions(Statics.analyse(plan), units);
+    return Notes.cautions(Drops.analyse(Statics.analyse(plan)), units);
   }
 
   @Test
@@ -39,14 +40,14 @@ class NotesTest {
         .singleElement()
         .satisfies(entry -> assertThat(entry.label()).isEqualTo("all"));
     assertThat(cautions(Plans.SPRUCE, UnitSystem.SI))
-        .filteredOn(entry -> entry.text().contains("states a drop"))
+        .filteredOn(entry -> entry.text().contains("energy balance"))
         .singleElement()
         .satisfies(entry -> assertThat(entry.label()).isEqualTo("1–3"));
   }
 
   @Test
   void an_arrangement_that_was_not_solved_is_owned_up_to() {
-    assertThat(Notes.cautions(Plans.notSolved(Plans.SPRUCE), UnitSystem.SI).get(0))
+    assertThat(Notes.cautions(Drops.analyse(Plans.notSolved(Plans.SPRUCE)), UnitSystem.SI).get(0))
         .isEqualTo(
             new Entry(
                 "1",
@@ -56,7 +57,7 @@ class NotesTest {
 
   @Test
   void what_was_taken_is_said_once_with_its_source() {
-    List<Entry> taken = Notes.taken(Statics.analyse(Plans.HORNBEAM), UnitSystem.SI);
+    List<Entry> taken = Notes.taken(Drops.analyse(Statics.analyse(Plans.HORNBEAM)), UnitSystem.SI);
 
     assertThat(taken)
         .anySatisfy(

@@ -36,7 +36,17 @@ class PageTest {
             Collections.nCopies(30, "heading"),
             List.of(new Table.Row("label", "unit", Collections.nCopies(30, "cell"))));
     Comparison comparison =
-        new Comparison("", "", List.of(), table, List.of(), List.of(), List.of(), "");
+        new Comparison(
+            "",
+            "",
+            List.of(),
+            table,
+            "",
+            new Table(List.of(), List.of()),
+            List.of(),
+            List.of(),
+            List.of(),
+            "");
     String page = Page.print(comparison, Glyphs.UNICODE);
 
     assertThat(page.lines()).allMatch(line -> line.length() <= 100);

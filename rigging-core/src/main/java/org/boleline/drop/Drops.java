@@ -1,0 +1,211 @@
+package org.boleline.drop;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.boleline.explain.Caution;
+import org.boleline.explain.CautionCode;
+import org.boleline.explain.Datum;
+import org.boleline.explain.PlanRefusedException;
+import org.boleline.explain.Source;
+import org.boleline.explain.Step;
+import org.boleline.geometry.Turn;
+import org.boleline.plan.DropSpec;
+import org.boleline.plan.DropSpec.Level;
+import org.boleline.plan.Plan;
+import org.boleline.plan.Tail;
+import org.boleline.rope.FrictionRing;
+import org.boleline.rope.Rope;
+import org.boleline.statics.Solution;
+import org.boleline.statics.StaticResult;
+import org.boleline.units.Amounts;
+import org.boleline.units.Kind;
+import org.boleline.units.Si;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The drops that a plan states, worked out by energy.
+ *
+ * <p>The rope runs as in the plan's analysis of slow motion, over the contacts that bear there, and
+ * the piece falls plumb under the first of them. A tagline is left out. Where a drop is to be
+ * worked out step by step in time, this gives the energy balance with giving points.
+ *
+ * <p>Thread-safe; keeps no state.
+ *
+ * <pre>{@code
+ * DropResult result = Drops.analyse(Statics.analyse(plan));
+ * result.drop("one ring").ifPresent(drop -> show(drop)); // locked, and let run beside it
+ * }</pre>
+ */
+public final class Drops {
+  private Drops() {}
+
+  /**
+   * Works out the drops of a plan.
+   *
+   * @param statics the analysis of the plan in slow motion, not null
+   * @return an answer for each arrangement with a drop
+   */
+  public static DropResult analyse(StaticResult statics) {
+    Plan plan = statics.plan();
+    List<Optional<DropAnswer>> drops = new ArrayList<>();
+    List<Datum> assumed = new ArrayList<>();
+    for (int i = 0; i < plan.arrangements().size(); i++) {
+      Optional<DropSpec> spec = plan.arrangements().get(i).drop();
+      if (spec.isEmpty()) {
+        drops.add(Optional.empty());
+        continue;
+      }
+      DropAnswer answer = answer(statics, i, spec.get());
+      drops.add(Optional.of(answer));
+      if (answer instanceof DropFound) {
+        RiggedPath.assumed(plan, i).ifPresent(assumed::add);
+      }
+    }
+    return new DropResult(statics, drops, assumed);
+  }
+
+  private static DropAnswer answer(StaticResult statics, int index, DropSpec spec) {
+    String id = statics.plan().arrangements().get(index).id();
+    Optional<Solution> slow = statics.arrangements().get(index).solution();
+    if (slow.isEmpty()) {
+      return DropNotAnalysed.because(
+          id, index, "it starts from the slow state of this arrangement, and there is none");
+    }
+    try {
+      RiggedPath rigged = new RiggedPath(slow.get(), index);
+      if (spec.level() == Level.CONSTANT_FORCE) {
+        return stop(statics.plan(), spec, rigged);
+      }
+      RopeStretch stretch = stretch(statics.plan());
+      return stretch == null
+          ? DropNotAnalysed.because(
+              id, index, "the plan states no stretch of the rope (stretch or dropStretch)")
+          : caught(statics.plan(), index, spec, rigged, stretch);
+    } catch (PlanRefusedException e) {
+      return DropNotAnalysed.because(
+          id, index, "it goes beyond what is computed (" + e.refusals().get(0).sentence() + ")");
+    }
+  }
+
+  private static @Nullable RopeStretch stretch(Plan plan) {
+    Rope rope = plan.rope().orElse(Rope.UNSTATED);
+    if (!rope.dropStretch().isEmpty()) {
+      return new RopeStretch(
+          TabulatedStretch.of(rope.dropStretch()),
+          RopeStretch.Pull.DROP,
+          RopeStretch.Wear.WORKED,
+          Source.PLAN);
+    }
+    return rope.stretch().isEmpty()
+        ? null
+        : new RopeStretch(
+            TabulatedStretch.of(rope.stretch()),
+            RopeStretch.Pull.SLOW,
+            RopeStretch.Wear.NOT_STATED,
+            Source.PLAN);
+  }
+
+  private static DropFound caught(
+      Plan plan, int index, DropSpec spec, RiggedPath rigged, RopeStretch stretch) {
+    CatchPath path = rigged.path(spec.loadLeg(), spec.level() != Level.RIGID_POINTS);
+    boolean gives = path.hasSprings();
+    RopeCatch rope =
+        RopeCatch.of(plan.piece().mass(), spec.fall(), stretch, path, spec.tieToCentre())
+            .withGravity(plan.gravity());
+    Caught locked = rope.locked();
+    List<Caution> cautions = new ArrayList<>(rigged.frictionCautions());
+    cautions.addAll(locked.cautions());
+    @Nullable LetRun letRun = letRun(rope, plan, index, spec, cautions);
+    if (letRun != null) {
+      cautions.addAll(letRun.cautions());
+    }
+    return new DropFound(
+        spec,
+        gives ? Level.GIVING_POINTS : Level.RIGID_POINTS,
+        rigged,
+        weight(plan),
+        locked.loads(),
+        Si.value(locked.stretch(), Kind.LENGTH, "stretch"),
+        locked.steps(),
+        rope,
+        locked.energy(),
+        letRun,
+        placed(cautions, rigged));
+  }
+
+  private static @Nullable LetRun letRun(
+      RopeCatch rope, Plan plan, int index, DropSpec spec, List<Caution> cautions) {
+    if (spec.hold() instanceof DropSpec.Slipping slipping) {
+      return rope.letRun(slipping);
+    }
+    if (spec.hold() instanceof DropSpec.ByHand hand
+        && plan.arrangements().get(index).tail() instanceof Tail.Device device) {
+      if (device.frictionInCatch().isEmpty()) {
+        cautions.add(
+            RiggedPath.slowFriction(
+                "/arrangements/" + index + "/tail/device/friction", "lowering device"));
+      }
+      return rope.letRun(
+          hand,
+          new FrictionRing(device.frictionInCatch().orElse(device.friction())),
+          Turn.ofWraps(device.wraps()));
+    }
+    return null;
+  }
+
+  /** A constant force stops the piece; the points share it by their friction. */
+  private static DropFound stop(Plan plan, DropSpec spec, RiggedPath rigged) {
+    CatchPath path = rigged.path(spec.loadLeg(), false);
+    double fall = Si.value(spec.fall(), Kind.LENGTH, "fall");
+    double gravity = Si.value(plan.gravity(), Kind.ACCELERATION, "gravity");
+    Stop stop =
+        Stop.of(
+                plan.piece().mass(),
+                Si.of(DropFormulas.FALL_SPEED.value(gravity, fall), Kind.SPEED),
+                spec.stopOver().orElseThrow())
+            .withGravity(plan.gravity());
+    List<Step> steps = new ArrayList<>();
+    steps.add(DropFormulas.FALL_SPEED.step(gravity, fall));
+    steps.addAll(stop.steps());
+    // How the points share a tension does not depend on the stretch.
+    CatchModel model = new CatchModel(LinearStretch.of(Amounts.newtons(1)), path, 0, false);
+    CatchLoads loads = model.loads(Si.value(stop.force(), Kind.FORCE, "force"), steps);
+    List<Caution> cautions = new ArrayList<>(rigged.frictionCautions());
+    cautions.add(new Caution(CautionCode.CATCH_BY_ENERGY, "", Map.of()));
+    return new DropFound(
+        spec,
+        Level.CONSTANT_FORCE,
+        rigged,
+        weight(plan),
+        loads,
+        Si.value(spec.stopOver().orElseThrow(), Kind.LENGTH, "stopOver"),
+        steps,
+        null,
+        null,
+        null,
+        placed(cautions, rigged));
+  }
+
+  private static double weight(Plan plan) {
+    return DropFormulas.WEIGHT_OF_PIECE.value(
+        Si.value(plan.piece().mass(), Kind.MASS, "mass"),
+        Si.value(plan.gravity(), Kind.ACCELERATION, "gravity"));
+  }
+
+  /** Cautions with their places in the plan; of those alike but for numbers the first alone. */
+  private static List<Caution> placed(List<Caution> cautions, RiggedPath rigged) {
+    List<Caution> found = new ArrayList<>();
+    Set<String> seen = new LinkedHashSet<>();
+    for (Caution caution : cautions) {
+      Caution placed = rigged.placed(caution);
+      if (seen.add(placed.code() + placed.place() + placed.values().getOrDefault("symbol", ""))) {
+        found.add(placed);
+      }
+    }
+    return found;
+  }
+}
