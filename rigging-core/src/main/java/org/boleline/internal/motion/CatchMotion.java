@@ -41,6 +41,7 @@ public final class CatchMotion {
   private double hold = Double.POSITIVE_INFINITY;
   private double force;
   private double speed;
+  private double startLengthening;
 
   private CatchMotion(
       MotionSpec spec,
@@ -153,6 +154,7 @@ public final class CatchMotion {
     steps.start(y);
     record.restart(y);
     rooms(y, startRoom);
+    startLengthening = lengthening();
     while (t < duration) {
       if (record.steps++ > MOST_STEPS) {
         return false;
@@ -180,11 +182,18 @@ public final class CatchMotion {
       double share = 1;
       for (int c = 0; c < endRoom.length; c++) {
         if (endRoom[c] < -USED_UP) {
-          double x = crossing(c, tried);
+          double x = crossing(c, tried, 1);
           if (event < 0 || x < share) {
             share = x;
             event = c;
           }
+        }
+      }
+      if (event < 0 && phase == Phase.SLACK) {
+        double deepest = leastSlack(tried);
+        if (deepest < 1) {
+          event = 2 * system.legs;
+          share = crossing(event, tried, deepest);
         }
       }
       if (event >= 0) {
@@ -209,6 +218,8 @@ public final class CatchMotion {
         return holds();
       }
       steps.goOn();
+      system.geometry(y);
+      startLengthening = lengthening();
       System.arraycopy(endRoom, 0, startRoom, 0, endRoom.length);
     }
     return true;
@@ -224,16 +235,43 @@ public final class CatchMotion {
     speed = Math.max(speed, Math.sqrt(sum));
   }
 
-  /** Where in a step a room is used up. */
-  private double crossing(int c, double step) {
+  /**
+   * Where in a step with a slack rope it has least slack; 1 if that is not used up. A rope may come
+   * taut for a moment between two slack ends of a step.
+   */
+  private double leastSlack(double step) {
+    if (!(startLengthening > 0 && lengthening() < 0)) {
+      return 1;
+    }
     double a = 0;
     double b = 1;
+    for (int i = 0; i < 40; i++) {
+      double x = 0.5 * (a + b);
+      system.of(steps.read(step, x), scratch);
+      if (lengthening() > 0) {
+        a = x;
+      } else {
+        b = x;
+      }
+    }
+    double[] there = steps.read(step, b);
+    system.of(there, scratch);
+    return system.rope.slack(system.length, there, system.passed) < -USED_UP ? b : 1;
+  }
+
+  /** Where in a step a room is used up, which it is at a share of it. */
+  private double crossing(int c, double step, double until) {
+    double a = 0;
+    double b = until;
     double fa = startRoom[c] + USED_UP;
-    double fb = endRoom[c] + USED_UP;
+    double[] room = new double[endRoom.length];
+    double[] last = steps.read(step, until);
+    system.of(last, scratch);
+    rooms(last, room);
+    double fb = room[c] + USED_UP;
     if (fa <= 0) {
       return 0;
     }
-    double[] room = new double[endRoom.length];
     int side = 0;
     for (int i = 0; i < 60 && b - a > 1e-14; i++) {
       double x = (fa * b - fb * a) / (fa - fb);
