@@ -32,6 +32,7 @@ public final class CatchMotion {
   private final double[] scratch;
   private final double[] startRoom;
   private final double[] endRoom;
+  private final double[] middleRoom;
   private final double duration;
   private final BooleanSupplier cancelled;
   private double t;
@@ -42,6 +43,7 @@ public final class CatchMotion {
   private double force;
   private double speed;
   private double startLengthening;
+  private double share;
 
   private CatchMotion(
       MotionSpec spec,
@@ -59,6 +61,7 @@ public final class CatchMotion {
     this.cancelled = cancelled;
     startRoom = new double[2 * system.legs + 1];
     endRoom = new double[startRoom.length];
+    middleRoom = new double[startRoom.length];
     limit = spec.slip();
     double weight = spec.mass() * spec.gravity();
     force = weight;
@@ -178,28 +181,22 @@ public final class CatchMotion {
       double next = tried < h && grow > 1 ? Math.max(h, tried * grow) : tried * grow;
       h = Math.max(next, 1e-9);
       rooms(steps.end(), endRoom);
-      int event = -1;
-      double share = 1;
-      for (int c = 0; c < endRoom.length; c++) {
-        if (endRoom[c] < -USED_UP) {
-          double x = crossing(c, tried, 1);
-          if (event < 0 || x < share) {
-            share = x;
-            event = c;
-          }
-        }
-      }
-      if (event < 0 && phase == Phase.SLACK) {
-        double deepest = leastSlack(tried);
-        if (deepest < 1) {
-          event = 2 * system.legs;
-          share = crossing(event, tried, deepest);
-        }
-      }
+      int event = firstOver(tried);
       if (event >= 0) {
         double part = share * tried;
-        if (part > LEAST_STEP) {
+        // What is over by then may not be what was over at the end of the whole step.
+        while (part > LEAST_STEP) {
           steps.step(part, scale);
+          rooms(steps.end(), endRoom);
+          endRoom[event] = 0;
+          int sooner = firstOver(part);
+          if (sooner < 0) {
+            break;
+          }
+          event = sooner;
+          part *= share;
+        }
+        if (part > LEAST_STEP) {
           record.step(steps, t, part);
           t += part;
           System.arraycopy(steps.end(), 0, y, 0, y.length);
@@ -225,6 +222,46 @@ public final class CatchMotion {
     return true;
   }
 
+  /**
+   * Finds the first room of a step that is used up, by looking at its end and its middle; its place
+   * goes to {@code share}.
+   *
+   * @return the index of the room, or minus one if there is none
+   */
+  private int firstOver(double step) {
+    int event = -1;
+    share = 1;
+    for (int c = 0; c < endRoom.length; c++) {
+      if (endRoom[c] < -USED_UP) {
+        event = sooner(event, c, crossing(c, step, 1));
+      }
+    }
+    if (phase == Phase.TAUT) {
+      double[] middle = steps.read(step, 0.5);
+      system.of(middle, scratch);
+      rooms(middle, middleRoom);
+      for (int c = 0; c < endRoom.length; c++) {
+        if (middleRoom[c] < -USED_UP && endRoom[c] >= -USED_UP) {
+          event = sooner(event, c, crossing(c, step, 0.5));
+        }
+      }
+    } else if (phase == Phase.SLACK && event < 0) {
+      double deepest = leastSlack(step);
+      if (deepest < 1) {
+        event = sooner(event, 2 * system.legs, crossing(2 * system.legs, step, deepest));
+      }
+    }
+    return event;
+  }
+
+  private int sooner(int event, int c, double place) {
+    if (event < 0 || place < share) {
+      share = place;
+      return c;
+    }
+    return event;
+  }
+
   /** Keeps the sizes that rooms are measured by up with what has been seen. */
   private void note() {
     force = Math.max(force, record.peaks()[0]);
@@ -240,6 +277,7 @@ public final class CatchMotion {
    * taut for a moment between two slack ends of a step.
    */
   private double leastSlack(double step) {
+    system.of(steps.end(), scratch);
     if (!(startLengthening > 0 && lengthening() < 0)) {
       return 1;
     }
