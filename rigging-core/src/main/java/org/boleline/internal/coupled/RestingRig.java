@@ -3,6 +3,7 @@ package org.boleline.internal.coupled;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
 import org.boleline.internal.path.RopePath;
 import org.jspecify.annotations.Nullable;
 
@@ -166,7 +167,11 @@ public final class RestingRig {
     if (solver.ending() != RigSolver.Ending.STABLE || !solver.rest().ropeOnPresentShape()) {
       return null;
     }
-    return new RestingRig(solver, density, gravity, ground);
+    try {
+      return new RestingRig(solver, density, gravity, ground);
+    } catch (NonPositiveDefiniteMatrixException e) {
+      return null;
+    }
   }
 
   /** Indices of the contacts that bear, in order. */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.EigenDecomposition;
-import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
 import org.boleline.internal.rod.RodState;
 import org.jspecify.annotations.Nullable;
 
@@ -45,7 +44,8 @@ public final class SmallMotions {
    * @param density mass of the wood for each volume, also where own weight is off
    * @param gravity acceleration of gravity, to find the hung masses
    * @param most greatest number of modes
-   * @throws IllegalArgumentException if the rest of the stem is not stable
+   * @throws org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException if the rest of the
+   *     stem is not stable
    */
   public SmallMotions(RigSolver solver, int stem, double density, double gravity, int most) {
     RigState rest = solver.rest();
@@ -171,13 +171,7 @@ public final class SmallMotions {
         k[j][i] = k[i][j];
       }
     }
-    try {
-      return new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-6, 0)
-          .getL()
-          .getData();
-    } catch (NonPositiveDefiniteMatrixException e) {
-      throw new IllegalArgumentException("the stem does not stand at rest", e);
-    }
+    return new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-6, 0).getL().getData();
   }
 
   /** Rows r become rows x with L x = r. */
