@@ -15,7 +15,6 @@ import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusals;
 import org.boleline.geometry.Heading;
 import org.boleline.plan.Arrangement;
-import org.boleline.plan.AskedFactor;
 import org.boleline.plan.Contact;
 import org.boleline.plan.DropSpec;
 import org.boleline.plan.Limits;
@@ -99,7 +98,7 @@ final class PlanReading {
       plan.rope(rope);
     }
     plan.arrangements(m.objects("arrangements", PlanReading::arrangement));
-    @Nullable Limits limits = m.object("limits", PlanReading::limits);
+    @Nullable Limits limits = m.object("limits", LimitReading::limits);
     if (limits != null) {
       plan.limits(limits);
     }
@@ -469,20 +468,6 @@ final class PlanReading {
     m.noMore();
     m.refusals().add(Refusal.Code.MISSING, wants, "neither");
     return null;
-  }
-
-  private static Limits limits(Members m) {
-    return Limits.stated(
-        m.quantity("handForce", Kind.FORCE),
-        m.objects(
-            "factors",
-            factor ->
-                AskedFactor.stated(
-                    factor.text("for", "text"),
-                    factor.number("factor"),
-                    factor.text("askedBy", "text"),
-                    factor.refusals())),
-        m.refusals());
   }
 
   private @Nullable WoodProperties wood(Members m) {
