@@ -11,6 +11,7 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Pressure;
 import org.boleline.drop.DropFound;
 import org.boleline.drop.LetRun;
+import org.boleline.drop.TimedCatch;
 import org.boleline.explain.Caution;
 import org.boleline.explain.CautionCode;
 import org.boleline.explain.Source;
@@ -113,10 +114,12 @@ final class CheckMaking {
       }
       return ways;
     }
-    Demands locked = Demands.peak(slow, drop, drop.loads());
+    Demands locked = Demands.locked(slow, drop);
     @Nullable LetRun run = drop.letRun().orElse(null);
-    @Nullable Demands ran = run == null ? null : Demands.peak(slow, drop, run.loads());
-    if (demand == Demand.RUN && run instanceof LetRun.Stopped && ran != null) {
+    boolean stillRuns = drop.inTime().filter(TimedCatch.Followed::ropeStillRuns).isPresent();
+    @Nullable Demands ran =
+        run instanceof LetRun.Stopped && !stillRuns ? Demands.run(slow, drop, run) : null;
+    if (demand == Demand.RUN && ran != null) {
       ways.add(new Way(State.RUN, ran, locked));
       return ways;
     }
@@ -129,9 +132,9 @@ final class CheckMaking {
                   "name",
                   part.name(),
                   "why",
-                  run == null ? "the drop lets nothing run" : "it never stops")));
+                  run == null ? "the drop lets nothing run" : "it does not stop")));
     }
-    ways.add(new Way(State.LOCKED, locked, run instanceof LetRun.Stopped ? ran : null));
+    ways.add(new Way(State.LOCKED, locked, ran));
     return ways;
   }
 

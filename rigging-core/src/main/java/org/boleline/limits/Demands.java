@@ -8,6 +8,9 @@ import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.boleline.drop.CatchLoads;
 import org.boleline.drop.DropFound;
+import org.boleline.drop.LetRun;
+import org.boleline.drop.TimedCatch;
+import org.boleline.drop.TimedPeak;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Tail;
 import org.boleline.statics.ContactResult;
@@ -24,7 +27,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * What the parts of a rig have to take: in a slow state, or at the peak of a catch.
  *
- * <p>At a peak the rope's forces take the place of the slow ones, on stems in the slow shape.
+ * <p>At a peak the rope's forces take the place of the slow ones, on stems in the slow shape. Where
+ * the catch was followed in time too, forces and base moments are the greater of both answers;
+ * stresses are of the energy balance.
  */
 final class Demands {
   /** How near two stations count as one, m. */
@@ -33,19 +38,32 @@ final class Demands {
   private final Solution slow;
   private final @Nullable DropFound drop;
   private final @Nullable CatchLoads peak;
+  private final TimedCatch.@Nullable Followed timed;
 
-  private Demands(Solution slow, @Nullable DropFound drop, @Nullable CatchLoads peak) {
+  private Demands(
+      Solution slow,
+      @Nullable DropFound drop,
+      @Nullable CatchLoads peak,
+      TimedCatch.@Nullable Followed timed) {
     this.slow = slow;
     this.drop = drop;
     this.peak = peak;
+    this.timed = timed;
   }
 
   static Demands slow(Solution state) {
-    return new Demands(state, null, null);
+    return new Demands(state, null, null, null);
   }
 
-  static Demands peak(Solution slow, DropFound drop, CatchLoads peak) {
-    return new Demands(slow, drop, peak);
+  /** The rope made fast. */
+  static Demands locked(Solution slow, DropFound drop) {
+    return new Demands(
+        slow, drop, drop.loads(), drop.inTime().map(TimedCatch.Followed::locked).orElse(null));
+  }
+
+  /** The rope let run. */
+  static Demands run(Solution slow, DropFound drop, LetRun run) {
+    return new Demands(slow, drop, run.loads(), drop.inTime().orElse(null));
   }
 
   private static double newtons(Quantity<Force> force) {
@@ -65,36 +83,63 @@ final class Demands {
   }
 
   double atPiece() {
-    return newtons(peak == null ? slow.legs().get(0).tension() : peak.loadLeg());
+    return peak == null
+        ? newtons(slow.legs().get(0).tension())
+        : Math.max(newtons(peak.loadLeg()), timed == null ? 0 : most(timed.loadLeg()));
+  }
+
+  private static double most(TimedPeak<Force> found) {
+    return newtons(found.overall());
   }
 
   /** Tension at the tail, or into the device. */
   double atTail() {
-    return newtons(peak == null ? slow.tailTension() : peak.legs().get(peak.legs().size() - 1));
+    if (peak == null) {
+      return newtons(slow.tailTension());
+    }
+    double last = newtons(peak.legs().get(peak.legs().size() - 1));
+    return timed == null ? last : Math.max(last, most(timed.legs().get(timed.legs().size() - 1)));
   }
 
   double greatestTension() {
-    return peak == null
-        ? slow.legs().stream()
-            .mapToDouble(leg -> Math.max(newtons(leg.tension()), newtons(leg.tensionAtEnd())))
-            .max()
-            .orElseThrow()
-        : peak.legs().stream().mapToDouble(Demands::newtons).max().orElseThrow();
+    if (peak == null) {
+      return slow.legs().stream()
+          .mapToDouble(leg -> Math.max(newtons(leg.tension()), newtons(leg.tensionAtEnd())))
+          .max()
+          .orElseThrow();
+    }
+    double energy = peak.legs().stream().mapToDouble(Demands::newtons).max().orElseThrow();
+    return timed == null
+        ? energy
+        : timed.legs().stream().mapToDouble(Demands::most).reduce(energy, Math::max);
   }
 
   double greatestTensionAt(int contact) {
-    if (peak != null) {
-      return newtons(peak.points().get(point(contact)).tight());
+    if (peak == null) {
+      ContactResult found = slow.contacts().get(contact);
+      return Math.max(newtons(found.tensionIn()), newtons(found.tensionOut()));
     }
-    ContactResult found = slow.contacts().get(contact);
-    return Math.max(newtons(found.tensionIn()), newtons(found.tensionOut()));
+    double energy = newtons(peak.points().get(point(contact)).tight());
+    int index = pointInTime(contact);
+    if (timed == null || index < 0) {
+      return energy;
+    }
+    return Math.max(
+        energy, Math.max(most(timed.legs().get(index)), most(timed.legs().get(index + 1))));
   }
 
   double forceOn(int contact) {
-    return newtons(
-        peak == null
-            ? slow.contacts().get(contact).forceMagnitude()
-            : peak.points().get(point(contact)).magnitude());
+    if (peak == null) {
+      return newtons(slow.contacts().get(contact).forceMagnitude());
+    }
+    double energy = newtons(peak.points().get(point(contact)).magnitude());
+    int index = pointInTime(contact);
+    return timed == null || index < 0 ? energy : Math.max(energy, most(timed.points().get(index)));
+  }
+
+  /** Index of a contact among the points of the catch in time; negative if it is none. */
+  private int pointInTime(int contact) {
+    return timed == null || drop == null ? -1 : drop.legsInTimeTo().indexOf("contacts/" + contact);
   }
 
   /** Moment about the base of a stem, rope and own weight. */
@@ -107,10 +152,15 @@ final class Demands {
     double[] rig = result.riggingBase().moment().in(Kind.MOMENT);
     double[] rope = drop.baseMoments(peak).get(stem).in(Kind.MOMENT);
     // the ground holds against what acts on the stem
-    return size(
-        new double[] {
-          all[0] - rig[0] - rope[0], all[1] - rig[1] - rope[1], all[2] - rig[2] - rope[2]
-        });
+    double energy =
+        size(
+            new double[] {
+              all[0] - rig[0] - rope[0], all[1] - rig[1] - rope[1], all[2] - rig[2] - rope[2]
+            });
+    return timed == null || timed.baseMoments().isEmpty()
+        ? energy
+        : Math.max(
+            energy, Si.value(timed.baseMoments().get(stem).overall(), Kind.MOMENT, "base moment"));
   }
 
   /**
@@ -286,7 +336,8 @@ final class Demands {
           && isAbove(device.at(), at)) {
         Leg last = slow.legs().get(slow.legs().size() - 1);
         double[] pull = last.pullAtEnd().in(Kind.FORCE);
-        double more = size(pull) > 0 ? atTail() / size(pull) - 1 : 0;
+        double then = newtons(peak.legs().get(peak.legs().size() - 1));
+        double more = size(pull) > 0 ? then / size(pull) - 1 : 0;
         add(
             place,
             last.end().orElseThrow(),
