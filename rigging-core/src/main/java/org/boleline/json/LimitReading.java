@@ -44,8 +44,7 @@ final class LimitReading {
     state(part, builder::part);
     state(m.text("name", "text"), builder::name);
     if (part != null) {
-      @Nullable Quantity<?> capacity = m.quantity("capacity", part.kind());
-      state(capacity, builder::capacity);
+      capacity(m, part.kind(), builder);
     } else {
       m.has("capacity"); // of what kind, nobody knows
     }
@@ -64,6 +63,14 @@ final class LimitReading {
         word(m, "combined", "\"stacked\" or \"worstOnly\"", Reduction.Combined::named),
         builder::combined);
     return builder.stated(m.refusals());
+  }
+
+  private static <Q extends Quantity<Q>> void capacity(
+      Members m, Kind<Q> kind, PartLimit.Builder builder) {
+    @Nullable Quantity<Q> capacity = m.quantity("capacity", kind);
+    if (capacity != null) {
+      builder.capacity(capacity, kind);
+    }
   }
 
   private static <T> void state(@Nullable T value, Consumer<T> stating) {

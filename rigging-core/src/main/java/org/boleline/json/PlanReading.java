@@ -280,6 +280,13 @@ final class PlanReading {
             m.quantity("minimumBreakingStrength", Kind.FORCE),
             Rope::withMinimumBreakingStrength);
     rope = with(m, rope, m.quantity("diameter", Kind.LENGTH), Rope::withDiameter);
+    // Already refused: these stand in, so that limits that want them are not refused as well.
+    if (m.has("minimumBreakingStrength") && rope.minimumBreakingStrength().isEmpty()) {
+      rope = rope.withMinimumBreakingStrength(FORCE);
+    }
+    if (m.has("diameter") && rope.diameter().isEmpty()) {
+      rope = rope.withDiameter(Amounts.millimetres(1));
+    }
     boolean weighs = m.has("linearDensity");
     rope = with(m, rope, m.quantity("linearDensity", Kind.LINEAR_DENSITY), Rope::withLinearDensity);
     if (weighs && rope.linearDensity().isEmpty()) {

@@ -184,7 +184,7 @@ public final class PartLimit {
           .add(Refusal.Code.CONFLICT, "the member handForce of the limits", "\"hand\"");
     }
     name = refusals.at("name").name(b.name);
-    capacity = b.capacity == null ? null : (Double) capacity(b.capacity, part.kind(), refusals);
+    capacity = b.capacity == null ? null : (Double) capacity(b, refusals.at("capacity"));
     boolean isForce = part.kind() == Kind.FORCE;
     if (capacity == null && part != Part.ROPE && part != Part.STEM && b.part != null) {
       refusals.at("capacity").add(Refusal.Code.MISSING, QuantityText.wants(part.kind()), "nothing");
@@ -217,7 +217,10 @@ public final class PartLimit {
     station =
         b.station == null
             ? null
-            : (Double) refusals.at("station").between(b.station, Kind.LENGTH, 0, Bounds.STATION);
+            : (Double)
+                refusals
+                    .at("station")
+                    .between(Si.of(b.station, Kind.LENGTH), Kind.LENGTH, 0, Bounds.STATION);
     allow("station", station, part == Part.STEM && stem != null, refusals);
     demand = b.demand;
     allow("demand", demand, part != Part.BEND, refusals);
@@ -259,10 +262,18 @@ public final class PartLimit {
     }
   }
 
-  @SuppressWarnings("unchecked") // the kind is checked when the value is taken
+  private double capacity(Builder b, Refusals refusals) {
+    Kind<?> kind = part.kind();
+    if (b.capacityKind != kind) {
+      refusals.add(Refusal.Code.WRONG_QUANTITY, QuantityText.wants(kind), "a " + b.capacityKind);
+      return Double.NaN;
+    }
+    return capacity(requireNonNull(b.capacity), kind, refusals);
+  }
+
   private static <Q extends Quantity<Q>> double capacity(
-      Quantity<?> quantity, Kind<Q> kind, Refusals refusals) {
-    return refusals.at("capacity").aboveZero((Quantity<Q>) quantity, kind, Bounds.capacity(kind));
+      double value, Kind<Q> kind, Refusals refusals) {
+    return refusals.aboveZero(Si.of(value, kind), kind, Bounds.capacity(kind));
   }
 
   /** Rules against the rest of the plan. */
@@ -479,11 +490,12 @@ public final class PartLimit {
   public static final class Builder {
     private @Nullable Part part;
     private @Nullable String name;
-    private @Nullable Quantity<?> capacity;
+    private @Nullable Double capacity;
+    private @Nullable Kind<?> capacityKind;
     private @Nullable CapacityIs capacityIs;
     private @Nullable String place;
     private @Nullable String stem;
-    private @Nullable Quantity<Length> station;
+    private @Nullable Double station;
     private @Nullable Demand demand;
     private @Nullable Hitch hitch;
     private List<Reduction> reductions = List.of();
@@ -521,7 +533,7 @@ public final class PartLimit {
      * @return this builder
      */
     public Builder force(Quantity<Force> force, CapacityIs is) {
-      return capacity(force).capacityIs(is);
+      return capacity(force, Kind.FORCE).capacityIs(is);
     }
 
     /**
@@ -531,7 +543,7 @@ public final class PartLimit {
      * @return this builder
      */
     public Builder stress(Quantity<Pressure> stress) {
-      return capacity(stress);
+      return capacity(stress, Kind.PRESSURE);
     }
 
     /**
@@ -541,7 +553,7 @@ public final class PartLimit {
      * @return this builder
      */
     public Builder moment(Quantity<Moment> moment) {
-      return capacity(moment);
+      return capacity(moment, Kind.MOMENT);
     }
 
     /**
@@ -551,17 +563,20 @@ public final class PartLimit {
      * @return this builder
      */
     public Builder diameter(Quantity<Length> diameter) {
-      return capacity(diameter);
+      return capacity(diameter, Kind.LENGTH);
     }
 
     /**
      * States what the part can take.
      *
-     * @param newCapacity of the kind of the part, above zero, not null
+     * @param <Q> what it is of
+     * @param newCapacity above zero, not null
+     * @param kind that of the part, not null
      * @return this builder
      */
-    public Builder capacity(Quantity<?> newCapacity) {
-      this.capacity = requireNonNull(newCapacity, "capacity");
+    public <Q extends Quantity<Q>> Builder capacity(Quantity<Q> newCapacity, Kind<Q> kind) {
+      this.capacity = Si.value(newCapacity, kind, "capacity");
+      this.capacityKind = kind;
       return this;
     }
 
@@ -605,7 +620,7 @@ public final class PartLimit {
      * @return this builder
      */
     public Builder station(Quantity<Length> station) {
-      this.station = requireNonNull(station, "station");
+      this.station = Si.value(station, Kind.LENGTH, "station");
       return this;
     }
 
