@@ -355,6 +355,8 @@ final class ForceDrawing {
         "movement",
         "stroke-width",
         1.2,
+        "data-stem",
+        mark.stem(),
         "data-name",
         mark.name());
     labels.avoid(List.of(from, to));

@@ -69,7 +69,7 @@ final class Scene {
       @Nullable Hardware hardware) {}
 
   /** A named place on a stem that has moved. */
-  record DrawnMark(String name, Place from, Place to, double moved) {}
+  record DrawnMark(String stem, String name, Place from, Place to, double moved) {}
 
   final Solution solution;
   final double size;
@@ -312,6 +312,7 @@ final class Scene {
     int last = stem.loaded().size() - 1;
     marks.add(
         new DrawnMark(
+            result.id(),
             stems.size() > 1 ? "tip of " + result.id() : "tip",
             stem.unloaded().get(last),
             stem.loaded().get(last),
@@ -319,7 +320,7 @@ final class Scene {
     for (MarkResult mark : result.marks()) {
       Place to = Place.of(mark.position().in(Kind.LENGTH));
       Place moved = Place.of(mark.movement().in(Kind.LENGTH));
-      marks.add(new DrawnMark(mark.name(), to.minus(moved), enlarged(to, moved), moved.length()));
+      marks.add(new DrawnMark(result.id(), mark.name(), to.minus(moved), enlarged(to, moved), moved.length()));
     }
   }
 
