@@ -3,6 +3,7 @@ package org.boleline.picture;
 import java.util.ArrayList;
 import java.util.List;
 import org.boleline.plan.Plan;
+import org.boleline.plan.SettingUp;
 import org.boleline.plan.Tail;
 import org.boleline.rope.Bark;
 import org.boleline.rope.FrictionRing;
@@ -44,6 +45,8 @@ final class ForceDrawing {
     headings.add(
         solution.id() + ", " + solution.arrangement().motion().text() + ", " + pieceText());
     headings.add(movementText());
+    SettingUp.of(solution.arrangement())
+        .ifPresent(order -> headings.add("Setting up: " + order.sentence()));
     sheet = new Sheet(spec, title + ": " + solution.id(), headings, description());
   }
 
@@ -465,7 +468,19 @@ final class ForceDrawing {
         "data-bears",
         point.bears());
     if (round) {
-      sheet.svg().leaf("circle", "cx", p.x(), "cy", p.y(), "r", 5.0);
+      // Hardware that opens is drawn with a gap: 26 of its 31.4 pixels, the gap to the left.
+      sheet
+          .svg()
+          .leaf(
+              "circle",
+              "cx",
+              p.x(),
+              "cy",
+              p.y(),
+              "r",
+              5.0,
+              "stroke-dasharray",
+              Boolean.TRUE.equals(point.opens()) ? "13 5.4 13 0" : "none");
       if (point.hardware() instanceof Sheave) {
         sheet.leaf("circle", Paint.KNOT, "", "cx", p.x(), "cy", p.y(), "r", 1.8);
       }
@@ -486,6 +501,20 @@ final class ForceDrawing {
     }
     Spot a = view.on(point.position());
     Spot b = view.on(scene.tip(point));
+    sheet.leaf(
+        "line",
+        Paint.CASING,
+        "",
+        "x1",
+        a.x(),
+        "y1",
+        a.y(),
+        "x2",
+        b.x(),
+        "y2",
+        b.y(),
+        "stroke-width",
+        FORCE_WEIGHT + 2.5);
     sheet.arrow(
         a,
         b,
@@ -520,10 +549,11 @@ final class ForceDrawing {
       Spot p = view.on(point.position());
       Spot b = view.on(scene.tip(point));
       Spot toward = new Spot(b.x() - p.x(), b.y() - p.y());
+      String name = point.name() + takesRope(point);
       if (point.bears()) {
-        labels.place(text(point.name(), forceText(point)), "force-name", b, toward);
+        labels.place(text(name, forceText(point)), "force-name", b, toward);
       } else {
-        labels.place(text(point.name(), "slack"), "force-name", p, new Spot(1, 0));
+        labels.place(text(name, "slack"), "force-name", p, new Spot(1, 0));
       }
     }
     labels.place(
@@ -586,6 +616,10 @@ final class ForceDrawing {
             });
   }
 
+  private static String takesRope(Scene.DrawnPoint point) {
+    return point.opens() == null ? "" : point.opens() ? ", opens" : ", threaded";
+  }
+
   private String forceText(Scene.DrawnPoint point) {
     return units.force(point.force().length(), point.otherForce());
   }
@@ -602,9 +636,11 @@ final class ForceDrawing {
       out.append(units.force(leg.tension(), leg.other())).append('.');
     }
     for (Scene.DrawnPoint point : scene.points) {
-      out.append(" Point ").append(point.name()).append(": ");
+      out.append(" Point ").append(point.name()).append(takesRope(point)).append(": ");
       out.append(point.bears() ? "force on the stem " + forceText(point) : "slack").append('.');
     }
+    SettingUp.of(scene.solution.arrangement())
+        .ifPresent(order -> out.append(" Setting up: ").append(order.sentence()));
     for (Scene.DrawnMark mark : scene.marks) {
       out.append(' ').append(mark.name()).append(" moves ").append(units.length(mark.moved()));
       out.append('.');

@@ -13,6 +13,7 @@ enum Paint {
   PAPER("#ffffff", "none", "#15181c", "none"),
   INK("#1b1b1b", "none", "#f2f2f2", "none"),
   LETTER("#1b1b1b", "#ffffff", "#f2f2f2", "#15181c"),
+  CASING("none", "#ffffff", "none", "#15181c"),
   LINE("none", "#1b1b1b", "none", "#f2f2f2"),
   FAINT("none", "#767676", "none", "#8f959d"),
   STEM("#efe9df", "#1b1b1b", "#37332c", "#f2f2f2"),

@@ -66,7 +66,8 @@ final class Scene {
       boolean bears,
       Place force,
       double otherForce,
-      @Nullable Hardware hardware) {}
+      @Nullable Hardware hardware,
+      @Nullable Boolean opens) {}
 
   /** A named place on a stem that has moved. */
   record DrawnMark(String stem, String name, Place from, Place to, double moved) {}
@@ -168,7 +169,8 @@ final class Scene {
             .otherEnd()
             .map(o -> newtons(o.contacts().get(index).forceMagnitude()))
             .orElse(newtons(result.forceMagnitude())),
-        contact.hardware());
+        contact.hardware(),
+        contact.opens().orElse(null));
   }
 
   static String name(Hardware hardware) {
@@ -196,6 +198,7 @@ final class Scene {
             true,
             force,
             solution.otherEnd().map(o -> newtons(o.tailTension())).orElse(force.length()),
+            null,
             null));
   }
 
@@ -320,7 +323,9 @@ final class Scene {
     for (MarkResult mark : result.marks()) {
       Place to = Place.of(mark.position().in(Kind.LENGTH));
       Place moved = Place.of(mark.movement().in(Kind.LENGTH));
-      marks.add(new DrawnMark(result.id(), mark.name(), to.minus(moved), enlarged(to, moved), moved.length()));
+      marks.add(
+          new DrawnMark(
+              result.id(), mark.name(), to.minus(moved), enlarged(to, moved), moved.length()));
     }
   }
 

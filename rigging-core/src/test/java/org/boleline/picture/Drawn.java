@@ -45,7 +45,7 @@ final class Drawn {
 
   static List<Element> ofClass(Element within, String name) {
     return all(within, "*").stream()
-        .filter(e -> Arrays.asList(e.getAttribute("class").split(" ")).contains(name))
+        .filter(e -> Arrays.asList(e.getAttribute("class").split(" ", -1)).contains(name))
         .toList();
   }
 
@@ -64,10 +64,9 @@ final class Drawn {
   /** The points of a path of straight lines, on the sheet. */
   static List<double[]> path(Element path) {
     List<double[]> points = new ArrayList<>();
-    String[] numbers = path.getAttribute("d").replaceAll("[MLZ]", " ").strip().split("\\s+");
+    String[] numbers = path.getAttribute("d").replaceAll("[MLZ]", " ").strip().split("\\s+", -1);
     for (int i = 0; i < numbers.length; i += 2) {
-      points.add(
-          new double[] {Double.parseDouble(numbers[i]), Double.parseDouble(numbers[i + 1])});
+      points.add(new double[] {Double.parseDouble(numbers[i]), Double.parseDouble(numbers[i + 1])});
     }
     return points;
   }
@@ -78,7 +77,9 @@ final class Drawn {
         new double[] {number(line, "x2"), number(line, "y2")});
   }
 
-  /** From the sheet back to the site: metres along the azimuth of the view, and upward or across. */
+  /**
+   * From the sheet back to the site: metres along the azimuth of the view, and upward or across.
+   */
   static double[] site(Element view, double[] onSheet) {
     double scale = number(view, "data-scale");
     return new double[] {
@@ -101,7 +102,7 @@ final class Drawn {
     return ofClass(within, "label").stream()
         .map(
             label ->
-                Arrays.stream(label.getAttribute("data-room").split(" "))
+                Arrays.stream(label.getAttribute("data-room").split(" ", -1))
                     .mapToDouble(Double::parseDouble)
                     .toArray())
         .toList();
@@ -109,7 +110,7 @@ final class Drawn {
 
   void checkLabels(String of) {
     double[] sheet =
-        Arrays.stream(root.getAttribute("viewBox").split(" "))
+        Arrays.stream(root.getAttribute("viewBox").split(" ", -1))
             .mapToDouble(Double::parseDouble)
             .toArray();
     List<double[]> rooms = rooms(root);

@@ -7,12 +7,15 @@ import static org.boleline.units.Amounts.kilonewtons;
 import static org.boleline.units.Amounts.metres;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.boleline.Tolerances;
 import org.boleline.geometry.Box;
 import org.boleline.geometry.Vector;
 import org.boleline.json.PlanReader;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
@@ -224,6 +227,25 @@ class ForcePictureTest {
     assertThat(description.getAttribute("id")).isEqualTo("rig-2-desc");
     assertThat(description.getTextContent())
         .contains("Rope from the piece to point 1: 0.932 kN.", "Moment at the base of hornbeam");
+  }
+
+  @Test
+  void whether_hardware_opens_is_shown_with_the_order_it_implies() throws Exception {
+    Plan plan = demo("hornbeam");
+    Arrangement rings = plan.arrangements().get(3);
+    List<Contact> contacts = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      contacts.add(rings.contacts().get(i).withOpens(i == 1));
+    }
+    StaticResult result =
+        Statics.analyse(
+            plan.toBuilder()
+                .arrangements(List.of(rings.toBuilder().contacts(contacts).build()))
+                .build());
+    String text = drawn(result, rings.id(), PictureSpec.STANDARD).root().getTextContent();
+    assertThat(text).contains("1 ring, threaded", "2 ring, opens", "3 ring, threaded");
+    assertThat(text)
+        .contains("thread the end of the rope through points 3, then 1. Lay it into point 2");
   }
 
   @Test
