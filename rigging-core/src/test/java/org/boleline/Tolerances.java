@@ -253,4 +253,7 @@ public final class Tolerances {
    * sheet shows at least ten pixels to the metre unless the site is wider than 70 m.
    */
   public static final double DRAWN = 1e-6;
+
+  /** Lengths on the sheet of a picture, in pixels: a few roundings of its 1e-5. */
+  public static final double ON_SHEET = 5e-5;
 }

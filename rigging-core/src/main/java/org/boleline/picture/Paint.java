@@ -26,6 +26,7 @@ enum Paint {
   MOVEMENT("none", "#009e73", "none", "#009e73"),
   MOVEMENT_HEAD("#009e73", "none", "#009e73", "none"),
   BOX("#f7ebf2", "#cc79a7", "#3a2531", "#cc79a7"),
+  PURPLE("none", "#cc79a7", "none", "#cc79a7"),
   ORANGE("none", "#e69f00", "none", "#e69f00"),
   FILL("#56b4e9", "#1b1b1b", "#0072b2", "#f2f2f2"),
   FILL_INNER("#0072b2", "#1b1b1b", "#56b4e9", "#f2f2f2");

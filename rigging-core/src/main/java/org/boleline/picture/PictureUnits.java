@@ -3,6 +3,7 @@ package org.boleline.picture;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 
 /** The units in which pictures are lettered. */
@@ -98,17 +99,39 @@ public enum PictureUnits {
     return number(kilograms / factor(mass)) + " " + mass;
   }
 
+  /** A value of any kind, in the units of this lettering or else the SI unit. */
+  String text(double siValue, Kind<?> kind) {
+    if (kind == Kind.FORCE) {
+      return force(siValue);
+    }
+    if (kind == Kind.LENGTH) {
+      return length(siValue);
+    }
+    if (kind == Kind.MOMENT) {
+      return moment(siValue);
+    }
+    if (kind == Kind.PRESSURE) {
+      return stress(siValue);
+    }
+    if (kind == Kind.MASS) {
+      return mass(siValue);
+    }
+    return kind == Kind.ENERGY
+        ? number(energies(siValue)) + " " + energy
+        : number(siValue) + " " + kind.ucum();
+  }
+
   private static double factor(String symbol) {
     return QuantityText.factor(symbol).doubleValue();
   }
 
-  /** Three figures, and no more than three decimals. */
+  /** Three figures, no more than three decimals, no zeros behind them. */
   static String number(double value) {
     BigDecimal rounded = new BigDecimal(value).round(new MathContext(FIGURES));
     if (rounded.scale() > DECIMALS) {
       rounded = rounded.setScale(DECIMALS, RoundingMode.HALF_EVEN);
     }
-    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   /** The greatest of 1, 2 and 5 times a power of ten that does not exceed a value. */

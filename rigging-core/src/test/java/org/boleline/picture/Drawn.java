@@ -88,6 +88,15 @@ final class Drawn {
     };
   }
 
+  /** From the sheet back to the numbers of a chart: across and up. */
+  static double[] numbers(Element chart, double[] onSheet) {
+    return new double[] {
+      (onSheet[0] - number(chart, "data-left")) / number(chart, "data-across"),
+      number(chart, "data-least")
+          + (number(chart, "data-bottom") - onSheet[1]) / number(chart, "data-up")
+    };
+  }
+
   /** Where a place of the site should be, by the words of the format. */
   static double[] wanted(Element view, double[] place) {
     double azimuth = Math.toRadians(number(view, "data-azimuth"));
@@ -135,11 +144,17 @@ final class Drawn {
     for (Element line : all(root, "line")) {
       points.addAll(line(line));
     }
-    for (String kind : List.of("stem-loaded", "stem-unloaded", "axis", "sling", "piece")) {
+    for (String kind : List.of("stem-loaded", "stem-unloaded", "axis", "sling", "piece", "line")) {
       ofClass(root, kind).forEach(e -> points.addAll(path(e)));
     }
     for (Element circle : all(root, "circle")) {
       points.add(new double[] {number(circle, "cx"), number(circle, "cy")});
+    }
+    for (Element rect : all(root, "rect")) {
+      double x = rect.hasAttribute("x") ? number(rect, "x") : 0;
+      double y = rect.hasAttribute("y") ? number(rect, "y") : 0;
+      points.add(new double[] {x, y});
+      points.add(new double[] {x + number(rect, "width"), y + number(rect, "height")});
     }
     for (double[] p : points) {
       assertThat(p[0] >= 0 && p[0] <= width && p[1] >= 0 && p[1] <= height)

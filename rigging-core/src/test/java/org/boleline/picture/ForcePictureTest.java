@@ -6,14 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import static org.boleline.units.Amounts.kilonewtons;
 import static org.boleline.units.Amounts.metres;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.boleline.Tolerances;
 import org.boleline.geometry.Box;
 import org.boleline.geometry.Vector;
-import org.boleline.json.PlanReader;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
@@ -34,27 +32,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 
 class ForcePictureTest {
-  private static final PictureSpec PHONE = PictureSpec.STANDARD.withSheet(390, 560);
-
-  private static Plan demo(String name) throws Exception {
-    return PlanReader.read(
-        Path.of(
-            "../rigging-examples/compare-arrangements/src/main/resources/org/boleline/examples"
-                + "/compare/"
-                + name
-                + ".json"));
-  }
-
   private static Drawn drawn(StaticResult result, String id, PictureSpec spec) {
     return new Drawn(ForcePicture.of(result, id, spec).svg());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"hornbeam", "spruce", "sycamore"})
-  void the_demo_sites_are_drawn_as_they_were_solved(String name) throws Exception {
-    StaticResult result = Statics.analyse(demo(name));
+  void the_demo_sites_are_drawn_as_they_were_solved(String name) {
+    StaticResult result = Statics.analyse(Demo.plan(name));
     for (ArrangementResult arrangement : result.arrangements()) {
-      for (PictureSpec spec : List.of(PictureSpec.STANDARD, PHONE)) {
+      for (PictureSpec spec : List.of(PictureSpec.STANDARD, Demo.PHONE)) {
         Drawn drawn = drawn(result, arrangement.id(), spec);
         drawn.checkLabels(name);
         drawn.checkOnSheet(name);
@@ -186,19 +173,19 @@ class ForcePictureTest {
   }
 
   @Test
-  void the_same_result_gives_the_same_bytes() throws Exception {
-    StaticResult once = Statics.analyse(demo("hornbeam"));
-    StaticResult again = Statics.analyse(demo("hornbeam"));
+  void the_same_result_gives_the_same_bytes() {
+    StaticResult once = Statics.analyse(Demo.plan("hornbeam"));
+    StaticResult again = Statics.analyse(Demo.plan("hornbeam"));
     for (ArrangementResult arrangement : once.arrangements()) {
-      assertThat(ForcePicture.of(once, arrangement.id(), PHONE).svg())
-          .isEqualTo(ForcePicture.of(again, arrangement.id(), PHONE).svg());
+      assertThat(ForcePicture.of(once, arrangement.id(), Demo.PHONE).svg())
+          .isEqualTo(ForcePicture.of(again, arrangement.id(), Demo.PHONE).svg());
     }
   }
 
   @Test
-  void text_with_markup_stays_text() throws Exception {
+  void text_with_markup_stays_text() {
     String evil = "<script>alert(1)</script> & \"quotes\" ]]> <!--";
-    Plan plan = demo("hornbeam").toBuilder().title(evil).build();
+    Plan plan = Demo.plan("hornbeam").toBuilder().title(evil).build();
     PictureSpec spec =
         PictureSpec.STANDARD.withBox(
             "<b onload='x'>", Box.between(point(1.6, -2.5, 0), point(4.2, 2.5, 2.9)));
@@ -215,9 +202,10 @@ class ForcePictureTest {
   }
 
   @Test
-  void a_screen_reader_gets_a_title_and_the_numbers() throws Exception {
+  void a_screen_reader_gets_a_title_and_the_numbers() {
     PictureSpec spec = PictureSpec.STANDARD.withId("rig-2");
-    Drawn drawn = drawn(Statics.analyse(demo("hornbeam")), "three rings, device at the base", spec);
+    Drawn drawn =
+        drawn(Statics.analyse(Demo.plan("hornbeam")), "three rings, device at the base", spec);
     Element root = drawn.root();
     assertThat(root.getAttribute("role")).isEqualTo("img");
     assertThat(root.getAttribute("aria-labelledby")).isEqualTo("rig-2-title rig-2-desc");
@@ -230,8 +218,8 @@ class ForcePictureTest {
   }
 
   @Test
-  void whether_hardware_opens_is_shown_with_the_order_it_implies() throws Exception {
-    Plan plan = demo("hornbeam");
+  void whether_hardware_opens_is_shown_with_the_order_it_implies() {
+    Plan plan = Demo.plan("hornbeam");
     Arrangement rings = plan.arrangements().get(3);
     List<Contact> contacts = new ArrayList<>();
     for (int i = 0; i < 3; i++) {
@@ -249,8 +237,8 @@ class ForcePictureTest {
   }
 
   @Test
-  void movements_are_enlarged_only_when_asked_for_and_then_it_says_so() throws Exception {
-    StaticResult result = Statics.analyse(demo("hornbeam"));
+  void movements_are_enlarged_only_when_asked_for_and_then_it_says_so() {
+    StaticResult result = Statics.analyse(Demo.plan("hornbeam"));
     String id = "one point, device at the base";
     Solution solution = result.arrangement(id).orElseThrow().solution().orElseThrow();
     Drawn plain = drawn(result, id, PictureSpec.STANDARD);
@@ -272,8 +260,8 @@ class ForcePictureTest {
   }
 
   @Test
-  void forces_are_drawn_to_the_stated_scale() throws Exception {
-    StaticResult result = Statics.analyse(demo("hornbeam"));
+  void forces_are_drawn_to_the_stated_scale() {
+    StaticResult result = Statics.analyse(Demo.plan("hornbeam"));
     Drawn drawn =
         drawn(
             result,
@@ -284,8 +272,8 @@ class ForcePictureTest {
   }
 
   @Test
-  void themes_differ_in_colour_alone() throws Exception {
-    StaticResult result = Statics.analyse(demo("spruce"));
+  void themes_differ_in_colour_alone() {
+    StaticResult result = Statics.analyse(Demo.plan("spruce"));
     String light = ForcePicture.of(result, "sheave", PictureSpec.STANDARD).svg();
     String dark =
         ForcePicture.of(result, "sheave", PictureSpec.STANDARD.withTheme(Theme.DARK)).svg();
@@ -300,10 +288,10 @@ class ForcePictureTest {
   }
 
   @Test
-  void numbers_can_be_lettered_in_feet_and_pounds() throws Exception {
+  void numbers_can_be_lettered_in_feet_and_pounds() {
     Drawn drawn =
         drawn(
-            Statics.analyse(demo("hornbeam")),
+            Statics.analyse(Demo.plan("hornbeam")),
             "three rings, device at the base",
             PictureSpec.STANDARD.withUnits(PictureUnits.US));
     // 95 kg is 209.4 lb; its weight 931.6 N is 209.4 lbf
