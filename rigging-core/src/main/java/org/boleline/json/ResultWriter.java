@@ -231,7 +231,7 @@ public final class ResultWriter {
   }
 
   /** A caution: its stable code, its place and its values by name. */
-  private static Json caution(Caution caution) {
+  static Json caution(Caution caution) {
     ObjectBuilder values = new ObjectBuilder();
     for (Map.Entry<String, String> value : caution.values().entrySet()) {
       values.put(value.getKey(), value.getValue());
