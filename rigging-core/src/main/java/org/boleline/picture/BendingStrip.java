@@ -194,6 +194,6 @@ public final class BendingStrip {
   }
 
   private static String at(double metres, PictureUnits units) {
-    return " at " + units.length(metres);
+    return " at " + PictureUnits.number(units.lengths(metres)) + " " + units.lengthUnit();
   }
 }

@@ -235,7 +235,7 @@ public final class CatchPlot {
           new Rect(room.left(), room.top() + 20, room.right(), room.bottom()),
           bars.stream().map(Bar::name).toList(),
           bars.stream().map(bar -> units.energies(bar.joules())).toList(),
-          bars.stream().map(bar -> PictureUnits.number(units.energies(bar.joules()))).toList());
+          bars.stream().map(bar -> PictureUnits.figures(units.energies(bar.joules()))).toList());
     }
 
     private String description() {
@@ -249,7 +249,7 @@ public final class CatchPlot {
       }
       for (Bar bar : bars()) {
         out.append(" Energy ").append(bar.name()).append(": ");
-        out.append(PictureUnits.number(units.energies(bar.joules()))).append(' ');
+        out.append(PictureUnits.figures(units.energies(bar.joules()))).append(' ');
         out.append(units.energyUnit()).append('.');
       }
       return out.toString();

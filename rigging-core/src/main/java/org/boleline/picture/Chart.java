@@ -214,8 +214,8 @@ final class Chart {
   private static String text(List<Mark> marks) {
     String names = marks.stream().map(Mark::name).collect(Collectors.joining(", "));
     DoubleSummaryStatistics up = marks.stream().mapToDouble(Mark::up).summaryStatistics();
-    String least = PictureUnits.number(up.getMin());
-    String most = PictureUnits.number(up.getMax());
+    String least = PictureUnits.figures(up.getMin());
+    String most = PictureUnits.figures(up.getMax());
     return names
         + ": "
         + (least.equals(most) ? least : least + " to " + most)

@@ -44,7 +44,14 @@ final class ForceDrawing {
     headings.add(title);
     headings.add(
         solution.id() + ", " + solution.arrangement().motion().text() + ", " + pieceText());
-    headings.add(movementText());
+    int count = solution.cautions().size();
+    headings.add(
+        movementText()
+            + (count == 0
+                ? ""
+                : "; read with the "
+                    + (count == 1 ? "caution" : count + " cautions")
+                    + " of this result"));
     SettingUp.of(solution.arrangement())
         .ifPresent(order -> headings.add("Setting up: " + order.sentence()));
     sheet = new Sheet(spec, title + ": " + solution.id(), headings, description());
@@ -651,6 +658,7 @@ final class ForceDrawing {
           units.moment(Si.value(stem.result().base().momentMagnitude(), Kind.MOMENT, "moment")));
       out.append('.');
     }
+    scene.solution.cautions().forEach(c -> out.append(" Caution: ").append(c.sentence()));
     return out.toString();
   }
 

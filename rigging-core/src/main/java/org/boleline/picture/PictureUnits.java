@@ -73,26 +73,26 @@ public enum PictureUnits {
   }
 
   String length(double metres) {
-    return number(lengths(metres)) + " " + length;
+    return figures(lengths(metres)) + " " + length;
   }
 
   String force(double newtons) {
-    return number(forces(newtons)) + " " + force;
+    return figures(forces(newtons)) + " " + force;
   }
 
   /** A force between two ends, or one if both read the same. */
   String force(double newtons, double otherEnd) {
-    String least = number(forces(Math.min(newtons, otherEnd)));
-    String most = number(forces(Math.max(newtons, otherEnd)));
+    String least = figures(forces(Math.min(newtons, otherEnd)));
+    String most = figures(forces(Math.max(newtons, otherEnd)));
     return (least.equals(most) ? least : least + " to " + most) + " " + force;
   }
 
   String moment(double newtonMetres) {
-    return number(moments(newtonMetres)) + " " + moment;
+    return figures(moments(newtonMetres)) + " " + moment;
   }
 
   String stress(double pascals) {
-    return number(stresses(pascals)) + " " + stress;
+    return figures(stresses(pascals)) + " " + stress;
   }
 
   String mass(double kilograms) {
@@ -117,21 +117,36 @@ public enum PictureUnits {
       return mass(siValue);
     }
     return kind == Kind.ENERGY
-        ? number(energies(siValue)) + " " + energy
-        : number(siValue) + " " + kind.ucum();
+        ? figures(energies(siValue)) + " " + energy
+        : figures(siValue) + " " + kind.ucum();
   }
 
   private static double factor(String symbol) {
     return QuantityText.factor(symbol).doubleValue();
   }
 
-  /** Three figures, no more than three decimals, no zeros behind them. */
+  /** Three figures, no more than three decimals, no zeros behind them: for what was stated. */
   static String number(double value) {
-    BigDecimal rounded = new BigDecimal(value).round(new MathContext(FIGURES));
-    if (rounded.scale() > DECIMALS) {
-      rounded = rounded.setScale(DECIMALS, RoundingMode.HALF_EVEN);
-    }
+    BigDecimal rounded = rounded(value);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** Three figures, no more than three decimals: for what was worked out. */
+  static String figures(double value) {
+    BigDecimal rounded = rounded(value);
+    int decimals = FIGURES - rounded.precision() + rounded.scale();
+    return rounded.signum() == 0
+        ? "0"
+        : rounded
+            .setScale(Math.max(0, Math.min(DECIMALS, decimals)), RoundingMode.HALF_EVEN)
+            .toPlainString();
+  }
+
+  private static BigDecimal rounded(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(FIGURES));
+    return rounded.scale() > DECIMALS
+        ? rounded.setScale(DECIMALS, RoundingMode.HALF_EVEN)
+        : rounded;
   }
 
   /** The greatest of 1, 2 and 5 times a power of ten that does not exceed a value. */

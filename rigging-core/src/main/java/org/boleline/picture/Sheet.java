@@ -13,8 +13,8 @@ final class Sheet {
   private static final double SMALL = 10;
   private static final double SMALL_LINE = 13;
   private static final String DEFERRAL =
-      "Numbers of a model. Local codes, makers' instructions and the competent person on site"
-          + " decide.";
+      "Numbers of a model, to be read with the cautions of their result. Local codes, makers'"
+          + " instructions and the competent person on site decide.";
 
   private final PictureSpec spec;
   private final Svg svg = new Svg();

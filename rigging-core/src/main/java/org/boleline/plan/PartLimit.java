@@ -319,9 +319,6 @@ public final class PartLimit {
 
   private boolean contactBelow(int count) {
     String digits = requireNonNull(place).substring("contacts/".length());
-    if (!digits.matches("[0-9]+")) {
-      return true; // its form is refused already
-    }
     return digits.length() < 4 && Integer.parseInt(digits) < count;
   }
 

@@ -336,6 +336,8 @@ class ForcePictureTest {
     double[] values = {0, 0.0004, 0.0316, 0.1234, 1.5, 12.345, 123.45, 1234.5, -2.346};
     assertThat(Arrays.stream(values).mapToObj(PictureUnits::number))
         .containsExactly("0", "0", "0.032", "0.123", "1.5", "12.3", "123", "1230", "-2.35");
+    assertThat(Arrays.stream(values).mapToObj(PictureUnits::figures))
+        .containsExactly("0", "0", "0.032", "0.123", "1.50", "12.3", "123", "1230", "-2.35");
     assertThat(new double[] {PictureUnits.round(7), PictureUnits.round(0.3)})
         .containsExactly(5, 0.2);
   }
