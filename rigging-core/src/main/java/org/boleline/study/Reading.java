@@ -720,6 +720,16 @@ public final class Reading {
     }
   }
 
+  /** Reads with one input replaced; an input outside its range gives no figures. */
+  static List<Found> values(
+      Plan plan, String arrangement, List<Reading> readings, Input input, double si) {
+    try {
+      return values(input.with(plan, si), arrangement, readings);
+    } catch (PlanRefusedException e) {
+      return readings.stream().map(reading -> refused(e)).toList();
+    }
+  }
+
   /** Says why a refused plan has no figure. */
   static Found refused(PlanRefusedException e) {
     return Found.none(

@@ -1,0 +1,11 @@
+package org.boleline.study;
+
+/** A question that can be asked of a plan, by a member of its list of studies or in code. */
+public sealed interface Study permits Sweep, BiggestPiece, WhatChanged, WrapsWindow, BestStations {
+  /**
+   * Returns what kind of question it is, as in plan files.
+   *
+   * @return for instance {@code sweep}
+   */
+  String kind();
+}
