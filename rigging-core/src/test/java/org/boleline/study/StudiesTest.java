@@ -44,9 +44,9 @@ class StudiesTest {
   }
 
   @Test
-  void three_changes_share_as_the_glove_game_does() {
-    // the glove game of game theory texts (from memory): one left glove, two right ones; a pair is
-    // worth 1: the left glove gets 2/3, each right one 1/6
+  void three_changes_share_by_their_six_orders() {
+    // by hand: worth 1 once a and one of b, c are there. In the 6 orders a completes it 4 times; b
+    // and c each do once, when a comes first and the other last
     double[] worth = {0, 0, 0, 1, 0, 1, 0, 1};
     Map<Integer, Double> shares = WhatChanged.Shapley.shares(3, worth);
     assertThat(shares.get(1)).isCloseTo(2.0 / 3, relative(ROUNDING));
