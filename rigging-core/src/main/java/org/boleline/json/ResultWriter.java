@@ -33,6 +33,7 @@ import org.boleline.statics.Share;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.StemResult;
+import org.boleline.study.StudyAnswer;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 import org.jspecify.annotations.Nullable;
@@ -72,7 +73,33 @@ public final class ResultWriter {
     return write(result.statics(), result.cautions(), result.taken(), result.drops()::get);
   }
 
+  /**
+   * Returns a result of slow motion and drops, with the answers to studies, as the text of a result
+   * file.
+   *
+   * @param result the result, not null
+   * @param studies the answers, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String write(DropResult result, List<StudyAnswer> studies) {
+    requireNonNull(result, "result");
+    ObjectBuilder object =
+        object(result.statics(), result.cautions(), result.taken(), result.drops()::get);
+    if (!studies.isEmpty()) {
+      object.putAll("studies", studies, answer -> StudyWriting.answer(answer).build());
+    }
+    return JsonText.print(object.build());
+  }
+
   private static String write(
+      StaticResult result,
+      List<Caution> cautions,
+      List<Datum> taken,
+      IntFunction<Optional<DropAnswer>> drops) {
+    return JsonText.print(object(result, cautions, taken, drops).build());
+  }
+
+  private static ObjectBuilder object(
       StaticResult result,
       List<Caution> cautions,
       List<Datum> taken,
@@ -94,8 +121,7 @@ public final class ResultWriter {
                 answer(result.arrangements().get(index), drops.apply(index), cautions, taken, index)
                     .build()));
     object.putAll("cautions", cautions, ResultWriter::caution);
-    object.putAll("taken", taken, ResultWriter::datum);
-    return JsonText.print(object.build());
+    return object.putAll("taken", taken, ResultWriter::datum);
   }
 
   /**

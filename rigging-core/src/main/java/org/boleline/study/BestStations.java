@@ -95,7 +95,8 @@ public record BestStations(
    * @param enoughIndex the least number of points within a thousandth of the best; -1 if no number
    *     was found at all
    */
-  public record Answer(BestStations study, List<Best> byCount, int enoughIndex) {
+  public record Answer(BestStations study, List<Best> byCount, int enoughIndex)
+      implements StudyAnswer {
     /**
      * Makes an answer.
      *
@@ -120,6 +121,7 @@ public record BestStations(
    * @return the answer
    * @throws PlanRefusedException if the plan has no such arrangement, or the bounds leave its stem
    */
+  @Override
   public Answer answer(Plan plan) {
     Arrangement of = Evaluation.find(plan, arrangement);
     String stem = last(of).stem();

@@ -155,7 +155,8 @@ public record BiggestPiece(
       Found biggest,
       Found mass,
       Optional<Keep> governing,
-      List<Found> values) {
+      List<Found> values)
+      implements StudyAnswer {
     /**
      * Makes an answer.
      *
@@ -184,6 +185,7 @@ public record BiggestPiece(
    * @throws PlanRefusedException if the plan has no such arrangement, or a cut length is asked for
    *     and its piece is no log, or a shorter one
    */
+  @Override
   public Answer answer(Plan plan) {
     Evaluation.find(plan, arrangement);
     sized(plan, most.si());

@@ -95,7 +95,7 @@ public record Sweep(
    * @param study what was asked
    * @param points the points, in the order of the sweep
    */
-  public record Answer(Sweep study, List<Point> points) {
+  public record Answer(Sweep study, List<Point> points) implements StudyAnswer {
     /**
      * Makes an answer.
      *
@@ -118,6 +118,7 @@ public record Sweep(
    * @return the answer
    * @throws PlanRefusedException if the plan has no such arrangement or input
    */
+  @Override
   public Answer answer(Plan plan) {
     Evaluation.find(plan, arrangement);
     List<Point> points = new ArrayList<>();

@@ -101,7 +101,8 @@ public record WhatChanged(String from, String to, List<Reading> readings) implem
    * @param changes the changes, by name
    * @param rows one for each reading
    */
-  public record Answer(WhatChanged study, List<String> changes, List<Row> rows) {
+  public record Answer(WhatChanged study, List<String> changes, List<Row> rows)
+      implements StudyAnswer {
     /**
      * Makes an answer.
      *
@@ -127,6 +128,7 @@ public record WhatChanged(String from, String to, List<Reading> readings) implem
    * @return the answer
    * @throws PlanRefusedException if the plan lacks an arrangement, or there are more than 8 changes
    */
+  @Override
   public Answer answer(Plan plan) {
     return answer(plan, plan);
   }

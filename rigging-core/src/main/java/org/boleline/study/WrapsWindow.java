@@ -77,7 +77,8 @@ public record WrapsWindow(
    * @param steps the steps that gave the two
    */
   public record Answer(
-      WrapsWindow study, Found leastWraps, Found mostWraps, boolean isEmpty, List<Step> steps) {
+      WrapsWindow study, Found leastWraps, Found mostWraps, boolean isEmpty, List<Step> steps)
+      implements StudyAnswer {
     /**
      * Makes an answer.
      *
@@ -105,6 +106,7 @@ public record WrapsWindow(
    * @throws org.boleline.explain.PlanRefusedException if the plan has no such arrangement, or its
    *     tail ends on no device
    */
+  @Override
   public Answer answer(Plan plan) {
     int index = plan.arrangements().indexOf(Evaluation.find(plan, arrangement));
     Input.wraps(index).value(plan);
