@@ -10,6 +10,7 @@ import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.plan.Arrangement;
+import org.boleline.plan.DropSpec;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.StaticResult;
@@ -17,7 +18,8 @@ import org.boleline.statics.Statics;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One arrangement of a plan, analysed by itself: slow motion, and its drop if it states one.
+ * One arrangement of a plan, analysed by itself: slow motion, and its drop if it states one. A drop
+ * that is to be followed in time is worked out by its energy here.
  *
  * <p>Immutable and thread-safe.
  */
@@ -58,7 +60,21 @@ public final class Evaluation {
   }
 
   private static Evaluation of(Plan plan, String arrangement, boolean withDrop) {
-    Plan alone = plan.toBuilder().arrangements(List.of(find(plan, arrangement))).build();
+    Arrangement alone = byEnergy(find(plan, arrangement));
+    return of(plan.toBuilder().arrangements(List.of(alone)).build(), withDrop);
+  }
+
+  /** A drop that is to be followed in time, by its energy instead. */
+  private static Arrangement byEnergy(Arrangement arrangement) {
+    return arrangement
+        .drop()
+        .filter(drop -> drop.level() == DropSpec.Level.IN_TIME)
+        .map(drop -> drop.withLevel(DropSpec.Level.GIVING_POINTS))
+        .map(drop -> arrangement.toBuilder().drop(drop).build())
+        .orElse(arrangement);
+  }
+
+  private static Evaluation of(Plan alone, boolean withDrop) {
     StaticResult statics = Statics.analyse(alone);
     @Nullable DropAnswer drop =
         withDrop ? Drops.analyse(statics).drops().get(0).orElse(null) : null;

@@ -14,10 +14,19 @@ import static org.boleline.units.Amounts.newtons;
 
 import java.util.List;
 import java.util.Map;
+import org.boleline.drop.DropFound;
+import org.boleline.drop.LetRun;
 import org.boleline.geometry.Turn;
+import org.boleline.geometry.Vector;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Contact;
 import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
+import org.boleline.plan.Tail;
+import org.boleline.rope.Ideal;
+import org.boleline.rope.Motion;
 import org.boleline.statics.Statics;
+import org.boleline.stem.Stem;
 import org.boleline.units.Kind;
 import org.boleline.wood.Log;
 import org.junit.jupiter.api.Test;
@@ -297,10 +306,7 @@ class StudiesTest {
       Plan lowering =
           there.toBuilder()
               .arrangements(
-                  List.of(
-                      there.arrangements().get(2).toBuilder()
-                          .motion(org.boleline.rope.Motion.LOWERING)
-                          .build()))
+                  List.of(there.arrangements().get(2).toBuilder().motion(Motion.LOWERING).build()))
               .build();
       assertThat(force.value(lowering, "two points").si()).isGreaterThan(best * (1 - SOLVED_CASE));
     }
@@ -375,6 +381,111 @@ class StudiesTest {
     assertThat(0.2 - trial.least().si()).isCloseTo(0.0049, within(1e-4));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Trial.friction(newtons(1), newtons(2), newtons(0), Turn.HALF));
+  }
+
+  // Forks
+
+  @Test
+  void a_level_rope_between_two_spars_closes_them_with_the_weight() {
+    Plan plan = Plans.rigid();
+    Stem spar = plan.stems().get(0);
+    Stem other =
+        spar.toBuilder().id("other").base(Vector.of(metres(3), metres(0), metres(0))).build();
+    Plan fork =
+        plan.toBuilder()
+            .stems(List.of(spar, other))
+            .arrangements(
+                List.of(
+                    Arrangement.builder("fork")
+                        .motion(Motion.LOWERING)
+                        .contacts(
+                            List.of(
+                                Contact.of("spar", metres(10), Ideal.INSTANCE),
+                                Contact.of("other", metres(10), Ideal.INSTANCE)))
+                        .tail(Tail.Down.DOWN)
+                        .build()))
+            .build();
+    ForkPull pull =
+        ForkPull.of(Statics.analyse(fork, "fork").orElseThrow().solution().orElseThrow(), 0, 1);
+    // by hand: the level leg pulls each spar toward the other with the weight; the spars, all but
+    // rigid, turn the line between the points by some micrometres
+    assertThat(pull.opening().si()).isCloseTo(-100 * Plans.G, relative(1e-5));
+    assertThat(pull.sway().si()).isCloseTo(0, within(1e-5 * 100 * Plans.G));
+  }
+
+  // Run
+
+  @Test
+  void the_run_that_is_needed_keeps_the_limit() {
+    Evaluation rigid = Evaluation.of(Plans.rigid(), Plans.RIGID);
+    DropFound drop = (DropFound) rigid.drop().orElseThrow();
+    double limit = 0.6 * Reading.lockedPointForce(0).value(rigid).si();
+    RunNeeded needed =
+        RunNeeded.of(drop, rigid, Keep.atMost(Reading.lockedPointForce(0), n(limit)));
+    assertThat(needed.run().si()).isPositive();
+    // the same run asked of the catch itself gives that force
+    LetRun.Stopped stopped = drop.running(metres(needed.run().si())).orElseThrow();
+    assertThat(Figure.of(stopped.loads().points().get(0).magnitude(), Kind.FORCE).si())
+        .isCloseTo(limit, relative(SOLVED_CASE));
+  }
+
+  @Test
+  void no_run_is_needed_below_the_limit_and_none_helps_below_the_weight() {
+    Evaluation rigid = Evaluation.of(Plans.rigid(), Plans.RIGID);
+    DropFound drop = (DropFound) rigid.drop().orElseThrow();
+    assertThat(RunNeeded.of(drop, rigid, Keep.atMost(Reading.lockedLoadLeg(), n(1e6))).run().si())
+        .isZero();
+    assertThat(
+            RunNeeded.of(drop, rigid, Keep.atMost(Reading.lockedLoadLeg(), n(500))).run().reason())
+        .isPresent();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> RunNeeded.of(drop, rigid, Keep.atMost(Reading.loadLeg(), n(500))));
+  }
+
+  // Cut plan
+
+  @Test
+  void the_pieces_of_a_cut_plan_are_cylinders_of_the_spar() {
+    Plan plan = Input.density(0).with(Plans.rigid(), 900);
+    CutPlan cuts =
+        CutPlan.of(
+            plan,
+            Plans.RIGID,
+            List.of(metres(1), metres(2)),
+            metres(0.3),
+            metres(0.2),
+            Reading.lockedLoadLeg());
+    // by hand: 900 pi / 4 for each metre
+    assertThat(cuts.cuts().get(0).mass().si()).isCloseTo(900 * Math.PI / 4, relative(EXACT));
+    assertThat(cuts.cuts().get(1).mass().si()).isCloseTo(900 * Math.PI / 2, relative(EXACT));
+    assertThat(cuts.cuts().get(1).at().si()).isCloseTo(9, relative(EXACT));
+    // CUT-7 by hand: 2 (attachment + the higher of balance point and tie) on a plumb stem
+    Plan onAxis = Input.offset(0, 0).with(plan, 0);
+    CutPlan plumb =
+        CutPlan.of(
+            onAxis,
+            Plans.RIGID,
+            List.of(metres(1), metres(2)),
+            metres(0.3),
+            metres(0.2),
+            Reading.lockedLoadLeg());
+    assertThat(plumb.cuts().get(1).fall().si()).isCloseTo(2 * (0.2 + 1), relative(EXACT));
+  }
+
+  @Test
+  void half_a_piece_pulls_less() {
+    for (CutPlan.Cut cut :
+        CutPlan.of(
+                Plans.rigid(),
+                Plans.RIGID,
+                List.of(metres(2), metres(3)),
+                metres(0.3),
+                metres(0.2),
+                Reading.lockedLoadLeg())
+            .cuts()) {
+      assertThat(cut.value().figure()).isPresent();
+      assertThat(cut.halved().si()).isLessThan(cut.value().si());
+    }
   }
 
   @Test
