@@ -21,6 +21,8 @@ import org.boleline.drop.DropResult;
 import org.boleline.explain.Caution;
 import org.boleline.explain.Datum;
 import org.boleline.geometry.Vector;
+import org.boleline.limits.ArrangementChecks;
+import org.boleline.limits.Checks;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
 import org.boleline.statics.Extreme;
@@ -59,7 +61,12 @@ public final class ResultWriter {
    */
   public static String write(StaticResult result) {
     requireNonNull(result, "result");
-    return write(result, result.cautions(), result.taken(), index -> Optional.empty());
+    return write(
+        result,
+        result.cautions(),
+        result.taken(),
+        index -> Optional.empty(),
+        index -> Optional.empty());
   }
 
   /**
@@ -70,21 +77,42 @@ public final class ResultWriter {
    */
   public static String write(DropResult result) {
     requireNonNull(result, "result");
-    return write(result.statics(), result.cautions(), result.taken(), result.drops()::get);
+    return write(
+        result.statics(),
+        result.cautions(),
+        result.taken(),
+        result.drops()::get,
+        index -> Optional.empty());
   }
 
   /**
-   * Returns a result of slow motion and drops, with the answers to studies, as the text of a result
+   * Returns checks, with the result of slow motion and drops they are of, as the text of a result
    * file.
    *
-   * @param result the result, not null
+   * @param checks the checks, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String write(Checks checks) {
+    return write(checks, List.of());
+  }
+
+  /**
+   * Returns checks, with the result of slow motion and drops they are of and the answers to
+   * studies, as the text of a result file.
+   *
+   * @param checks the checks, not null
    * @param studies the answers, not null
    * @return JSON text, a line feed at its end
    */
-  public static String write(DropResult result, List<StudyAnswer> studies) {
-    requireNonNull(result, "result");
+  public static String write(Checks checks, List<StudyAnswer> studies) {
+    requireNonNull(checks, "checks");
     ObjectBuilder object =
-        object(result.statics(), result.cautions(), result.taken(), result.drops()::get);
+        object(
+            checks.statics(),
+            checks.cautions(),
+            checks.drops().map(DropResult::taken).orElseGet(checks.statics()::taken),
+            index -> checks.drops().flatMap(drops -> drops.drops().get(index)),
+            index -> Optional.of(checks.arrangements().get(index)));
     if (!studies.isEmpty()) {
       object.putAll("studies", studies, answer -> StudyWriting.answer(answer).build());
     }
@@ -95,15 +123,17 @@ public final class ResultWriter {
       StaticResult result,
       List<Caution> cautions,
       List<Datum> taken,
-      IntFunction<Optional<DropAnswer>> drops) {
-    return JsonText.print(object(result, cautions, taken, drops).build());
+      IntFunction<Optional<DropAnswer>> drops,
+      IntFunction<Optional<ArrangementChecks>> checks) {
+    return JsonText.print(object(result, cautions, taken, drops, checks).build());
   }
 
   private static ObjectBuilder object(
       StaticResult result,
       List<Caution> cautions,
       List<Datum> taken,
-      IntFunction<Optional<DropAnswer>> drops) {
+      IntFunction<Optional<DropAnswer>> drops,
+      IntFunction<Optional<ArrangementChecks>> checks) {
     ObjectBuilder object =
         new ObjectBuilder()
             .put("format", FORMAT)
@@ -118,7 +148,13 @@ public final class ResultWriter {
         ObjectBuilder.list(
             result.arrangements().size(),
             index ->
-                answer(result.arrangements().get(index), drops.apply(index), cautions, taken, index)
+                answer(
+                        result.arrangements().get(index),
+                        drops.apply(index),
+                        checks.apply(index),
+                        cautions,
+                        taken,
+                        index)
                     .build()));
     object.putAll("cautions", cautions, ResultWriter::caution);
     return object.putAll("taken", taken, ResultWriter::datum);
@@ -142,6 +178,7 @@ public final class ResultWriter {
   private static ObjectBuilder answer(
       ArrangementResult answer,
       Optional<DropAnswer> drop,
+      Optional<ArrangementChecks> checks,
       List<Caution> cautions,
       List<Datum> taken,
       int index) {
@@ -165,8 +202,10 @@ public final class ResultWriter {
           .put("residual", new ObjectBuilder().put("moment", given.residual()));
     }
     drop.ifPresent(found -> object.put("drop", DropWriting.drop(found)));
+    checks.ifPresent(found -> CheckWriting.putIn(object, found));
     List<Caution> own = new ArrayList<>(answer.cautions());
     drop.ifPresent(found -> own.addAll(found.cautions()));
+    checks.ifPresent(found -> own.addAll(found.cautions()));
     cautions.stream().filter(c -> concerns(c.place(), index)).forEach(own::add);
     object.putAll("cautions", own, ResultWriter::caution);
     return object.putAll(

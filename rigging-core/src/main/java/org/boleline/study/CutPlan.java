@@ -198,7 +198,8 @@ public record CutPlan(List<Cut> cuts) {
               .withLoadLeg(geometry.loadLeg());
       return plan.toBuilder()
           .piece(Piece.of(Amounts.kilograms(wood[0])))
-          .stems(plan.stems().stream().map(s -> s == stem ? remaining(at) : s).toList())
+          .stems(
+              plan.stems().stream().map(s -> s.id().equals(stem.id()) ? remaining(at) : s).toList())
           .arrangements(List.of(of.toBuilder().contacts(contacts).drop(fall).build()))
           .build();
     }

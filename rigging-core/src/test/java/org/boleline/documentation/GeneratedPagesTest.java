@@ -39,6 +39,7 @@ class GeneratedPagesTest {
     FAMILIES.put("SWI", new Family("Swings", "swing"));
     FAMILIES.put("CUT", new Family("Cuts above the point", "cut-above-the-point"));
     FAMILIES.put("STU", new Family("Studies", "studies"));
+    FAMILIES.put("LIM", new Family("Limits", "limits"));
   }
 
   private static final int DIGITS = 12;

@@ -43,7 +43,10 @@ class CatchMotionTest {
     assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
     assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
     double greatest = steps.greatestTension[0];
-    double near = Tolerances.STEPS_OF_RANDOM_CATCHES * (greatest + given.mass * given.gravity);
+    // A hand's delay runs from a step that may be late: an error of first order in the step.
+    double late = given.device == ReferenceMotion.Device.BY_HAND ? 10 : 2;
+    double near =
+        late * Tolerances.STEPS_OF_RANDOM_CATCHES * (greatest + given.mass * given.gravity);
     for (int i = 0; i <= given.points.length; i++) {
       assertThat(record.peaks()[i]).isCloseTo(steps.greatestTension[i], absolute(near));
       assertThat(record.peaks()[given.points.length + 1 + i])
@@ -79,6 +82,24 @@ class CatchMotionTest {
       account = record.residualShare();
     }
     assertThat(account).isLessThan(Tolerances.ENERGY_ACCOUNT);
+  }
+
+  @Test
+  void a_point_slips_to_the_side_whose_ratio_is_reached_while_both_tensions_fall() {
+    List<Double> numbers =
+        List.of(
+            0.03, 0.45, 0.47, 0.07, 0.67, 0.78, 0.26, 0.05, 0.08, 0.18, 0.22, 0.12, 0.28, 0.05, 0.0,
+            0.01, 0.34, 0.01, 0.08, 0.0, 0.31, 0.01, 0.16, 0.21, 0.0, 0.14, 1.0, 0.22, 0.04, 0.75,
+            0.04, 0.28, 0.11, 0.0, 0.27, 0.24, 0.06, 0.07, 0.27, 0.45, 0.94, 0.01, 0.0, 0.28, 0.3,
+            0.01, 1.0, 0.23, 0.0, 0.77, 0.12, 0.15, 0.06, 0.0, 0.05, 0.29, 0.02, 0.76, 1.0, 0.06);
+    Given given =
+        RandomMotions.given(
+            new RandomMotions.Choice(
+                4, false, 3, ReferenceMotion.Device.LOCKED, 1, false, true, numbers));
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), TOLERANCE, 5, 0, () -> false);
+
+    // it jumped from slipping one way to slipping the other: 4e-4 of the energy was lost
+    assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
   }
 
   @Test
