@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.boleline.drop.Drops;
+import org.boleline.limits.Checks;
 import org.boleline.statics.Statics;
 import org.boleline.study.BiggestPiece;
 import org.boleline.study.NoAnswer;
@@ -45,7 +46,8 @@ class StudyFilesTest {
     StudyPlan plan = PlanReader.readWithStudies(EVERYTHING);
     var answers = plan.answers();
     assertThat(answers).hasSize(5).noneMatch(NoAnswer.class::isInstance);
-    String result = ResultWriter.write(Drops.analyse(Statics.analyse(plan.plan())), answers);
+    Checks checks = Checks.of(Drops.analyse(Statics.analyse(plan.plan())));
+    String result = ResultWriter.write(checks, answers);
     Schema schema = schema("rigging-result-1.schema.json");
     assertThat(schema.validate(result, InputFormat.JSON)).isEmpty();
     assertThat(schema.validate(result.replace("\"isEmpty\"", "\"empty\""), InputFormat.JSON))
