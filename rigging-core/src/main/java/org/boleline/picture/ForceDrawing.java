@@ -201,6 +201,7 @@ final class ForceDrawing {
     scene.marks.forEach(mark -> movement(view, mark, labels));
     scene.points.forEach(point -> hanging(view, point));
     scene.legs.forEach(leg -> leg(view, leg, labels));
+    scene.tagline.ifPresent(end -> tagline(view, end, labels));
     piece(view, labels);
     scene.points.forEach(point -> point(view, point, labels));
     scene.points.forEach(point -> force(view, point, labels));
@@ -422,6 +423,24 @@ final class ForceDrawing {
       sheet.leaf("circle", Paint.KNOT, "tail", "cx", b.x(), "cy", b.y(), "r", 3.0);
     }
     labels.avoid(List.of(a, b));
+  }
+
+  private void tagline(View view, Place end, Labels labels) {
+    List<Spot> line = view.on(List.of(scene.piece, end));
+    sheet.leaf(
+        "path",
+        Paint.ROPE,
+        "tagline",
+        "stroke-width",
+        1.2,
+        "stroke-dasharray",
+        "3 3",
+        "d",
+        Svg.line(line));
+    labels.avoid(line);
+    if (!view.above()) {
+      labels.place(List.of("tagline"), "tagline-name", line.get(1), new Spot(0, 1));
+    }
   }
 
   private void piece(View view, Labels labels) {

@@ -13,6 +13,7 @@ import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
+import org.boleline.plan.Tagline;
 import org.boleline.plan.Tail;
 import org.boleline.rope.Bark;
 import org.boleline.rope.FrictionRing;
@@ -80,6 +81,7 @@ final class Scene {
   final List<DrawnLeg> legs = new ArrayList<>();
   final List<DrawnMark> marks = new ArrayList<>();
   final Place piece;
+  final Optional<Place> tagline;
   final double forcePerMetre;
   private final double factor;
 
@@ -103,6 +105,7 @@ final class Scene {
     double above = first.z() - ground;
     double hangs = Math.min(LOAD_LEG * size, Math.max(0.6 * above, LOAD_LEG / 3 * size));
     piece = placeOf(load.to()).plus(pull.times(-hangs / pull.length()));
+    tagline = arrangement.tagline().map(this::end);
     for (Leg leg : solution.legs()) {
       legs.add(leg(leg));
     }
@@ -117,6 +120,13 @@ final class Scene {
         spec.forceScale()
             .map(f -> Si.value(f, Kind.FORCE, "forceScale"))
             .orElse(PictureUnits.round(Math.max(1e-9, 2.5 * greatest / (LONGEST_ARROW * size))));
+  }
+
+  /** Where a level line from the piece is broken off. */
+  private Place end(Tagline line) {
+    double azimuth = Si.value(line.azimuth(), Kind.ANGLE, "azimuth");
+    return piece.plus(
+        new Place(StrictMath.cos(azimuth), StrictMath.sin(azimuth), 0).times(LOAD_LEG * size));
   }
 
   private DrawnStem stem(Stem stem, StemResult result) {
@@ -350,6 +360,7 @@ final class Scene {
       all.add(leg.begin());
       all.add(leg.end());
     }
+    tagline.ifPresent(all::add);
     Place base = stems.get(0).unloaded().get(0);
     all.add(new Place(base.x(), base.y(), ground));
     for (PictureSpec.NamedBox box : spec.boxes()) {

@@ -168,7 +168,8 @@ class ForcePictureTest {
             + 1
             + 2 * solution.stems().size()
             + marks
-            + (device ? 2 : 0);
+            + (device ? 2 : 0)
+            + (solution.arrangement().tagline().isPresent() ? 1 : 0);
     assertThat(Drawn.ofClass(drawn.side(), "label")).hasSize(wanted);
   }
 
