@@ -215,6 +215,9 @@ public final class Tolerances {
   /** A share from its quantile and back: near the ends, cancellation in 2p - 1 and in erfc. */
   public static final double BACK_FROM_A_TAIL = 1e-6;
 
+  /** Quantiles of another library, which finds some of them by a search to 1e-9 of the value. */
+  public static final double OTHER_QUANTILES = 1e-8;
+
   private Tolerances() {}
 
   /**

@@ -17,7 +17,7 @@ import org.boleline.units.QuantityText;
  */
 public final class RangeResult {
   private final RangeStudy study;
-  private final int[] endings = new int[RangeStudy.Ending.values().length];
+  private final int[] endings = new int[RangeStudy.NOT_SOLVED + 1];
   private final List<ReadingRange> readings;
 
   RangeResult(RangeStudy study, SampleRun run) {
@@ -57,7 +57,7 @@ public final class RangeResult {
    * @return samples with a stable state
    */
   public int solvedCount() {
-    return endings[RangeStudy.Ending.SOLVED.ordinal()];
+    return endings[RangeStudy.SOLVED];
   }
 
   /**
@@ -66,7 +66,7 @@ public final class RangeResult {
    * @return the count, such as of samples with a modulus below zero
    */
   public int refusedCount() {
-    return endings[RangeStudy.Ending.REFUSED.ordinal()];
+    return endings[RangeStudy.REFUSED];
   }
 
   /**
@@ -75,7 +75,7 @@ public final class RangeResult {
    * @return the count
    */
   public int unstableCount() {
-    return endings[RangeStudy.Ending.UNSTABLE.ordinal()];
+    return endings[RangeStudy.UNSTABLE];
   }
 
   /**
@@ -84,7 +84,7 @@ public final class RangeResult {
    * @return the count
    */
   public int notSolvedCount() {
-    return endings[RangeStudy.Ending.NOT_SOLVED.ordinal()];
+    return endings[RangeStudy.NOT_SOLVED];
   }
 
   /**

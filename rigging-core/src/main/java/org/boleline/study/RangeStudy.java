@@ -56,13 +56,12 @@ public final class RangeStudy {
   private static final int MOST_SAMPLES = 10_000_000;
   private static final int MOST_RANGES = 200;
 
-  /** How a sample ended; the order is that of the codes of a run. */
-  enum Ending {
-    SOLVED,
-    REFUSED,
-    UNSTABLE,
-    NOT_SOLVED
-  }
+  /** How a sample ended. */
+  static final byte SOLVED = 0;
+
+  static final byte REFUSED = 1;
+  static final byte UNSTABLE = 2;
+  static final byte NOT_SOLVED = 3;
 
   private record Pair(Range first, Range second) {}
 
@@ -449,10 +448,10 @@ public final class RangeStudy {
           }
           return uniform;
         },
-        (values, found) -> (byte) evaluate(alone, inputs, values, found).ordinal());
+        (values, found) -> evaluate(alone, inputs, values, found));
   }
 
-  private Ending evaluate(Plan alone, List<List<Input>> inputs, double[] values, double[] found) {
+  private byte evaluate(Plan alone, List<List<Input>> inputs, double[] values, double[] found) {
     try {
       Plan drawn = alone;
       for (int i = 0; i < values.length; i++) {
@@ -465,10 +464,10 @@ public final class RangeStudy {
         found[i] = readings.get(i).value(evaluation).si();
       }
       return evaluation.slow() instanceof LostStability
-          ? Ending.UNSTABLE
-          : evaluation.slow() instanceof NotSolved ? Ending.NOT_SOLVED : Ending.SOLVED;
+          ? UNSTABLE
+          : evaluation.slow() instanceof NotSolved ? NOT_SOLVED : SOLVED;
     } catch (PlanRefusedException e) {
-      return Ending.REFUSED;
+      return REFUSED;
     }
   }
 

@@ -300,7 +300,7 @@ public final class Spread {
   /** The same in the SI unit, unchecked. */
   double at(double u) {
     if (form == Form.INTERVAL) {
-      return first + u * (second - first);
+      return u == 1 ? second : first + u * (second - first);
     }
     boolean whole = share(least) <= 0 && share(most) >= 1;
     double p = whole ? u : share(least) + u * (share(most) - share(least));
