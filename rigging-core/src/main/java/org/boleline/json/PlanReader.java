@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
+import org.boleline.study.PlannedRanges;
 import org.boleline.wood.SpeciesPack;
 
 /**
@@ -56,6 +57,7 @@ public final class PlanReader {
     }
     Plan plan = new PlanReading(species).plan(Members.of(document, refusals));
     refusals.throwIfAny();
+    PlannedRanges.of(plan); // refuses what is wrong with them
     return plan;
   }
 

@@ -69,6 +69,7 @@ public final class PlanWriter {
     plan.rope().ifPresent(rope -> object.put("rope", rope(rope)));
     object.putAll("arrangements", plan.arrangements(), PlanWriter::arrangement);
     plan.limits().ifPresent(limits -> object.put("limits", limits(limits)));
+    plan.ranges().ifPresent(ranges -> RangesWriting.putStated(object, ranges));
     return object.build();
   }
 

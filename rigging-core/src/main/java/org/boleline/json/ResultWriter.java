@@ -33,6 +33,7 @@ import org.boleline.statics.Share;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.StemResult;
+import org.boleline.study.RangeResult;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 import org.jspecify.annotations.Nullable;
@@ -58,7 +59,7 @@ public final class ResultWriter {
    */
   public static String write(StaticResult result) {
     requireNonNull(result, "result");
-    return write(result, result.cautions(), result.taken(), index -> Optional.empty());
+    return write(result, result.cautions(), result.taken(), index -> Optional.empty(), List.of());
   }
 
   /**
@@ -69,14 +70,33 @@ public final class ResultWriter {
    */
   public static String write(DropResult result) {
     requireNonNull(result, "result");
-    return write(result.statics(), result.cautions(), result.taken(), result.drops()::get);
+    return write(result, List.of());
+  }
+
+  /**
+   * Returns a result of slow motion and drops, with ranges of its figures, as the text of a result
+   * file.
+   *
+   * @param result the result, not null
+   * @param ranges ranges of its plan's arrangements, at most one each, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String write(DropResult result, List<RangeResult> ranges) {
+    requireNonNull(result, "result");
+    return write(
+        result.statics(),
+        result.cautions(),
+        result.taken(),
+        result.drops()::get,
+        List.copyOf(ranges));
   }
 
   private static String write(
       StaticResult result,
       List<Caution> cautions,
       List<Datum> taken,
-      IntFunction<Optional<DropAnswer>> drops) {
+      IntFunction<Optional<DropAnswer>> drops,
+      List<RangeResult> ranges) {
     ObjectBuilder object =
         new ObjectBuilder()
             .put("format", FORMAT)
@@ -91,7 +111,13 @@ public final class ResultWriter {
         ObjectBuilder.list(
             result.arrangements().size(),
             index ->
-                answer(result.arrangements().get(index), drops.apply(index), cautions, taken, index)
+                answer(
+                        result.arrangements().get(index),
+                        drops.apply(index),
+                        ranges,
+                        cautions,
+                        taken,
+                        index)
                     .build()));
     object.putAll("cautions", cautions, ResultWriter::caution);
     object.putAll("taken", taken, ResultWriter::datum);
@@ -116,6 +142,7 @@ public final class ResultWriter {
   private static ObjectBuilder answer(
       ArrangementResult answer,
       Optional<DropAnswer> drop,
+      List<RangeResult> ranges,
       List<Caution> cautions,
       List<Datum> taken,
       int index) {
@@ -141,6 +168,12 @@ public final class ResultWriter {
     drop.ifPresent(found -> object.put("drop", DropWriting.drop(found)));
     List<Caution> own = new ArrayList<>(answer.cautions());
     drop.ifPresent(found -> own.addAll(found.cautions()));
+    for (RangeResult range : ranges) {
+      if (range.study().arrangement().equals(answer.id())) {
+        object.put("ranges", RangesWriting.found(range));
+        own.addAll(range.cautions());
+      }
+    }
     cautions.stream().filter(c -> concerns(c.place(), index)).forEach(own::add);
     object.putAll("cautions", own, ResultWriter::caution);
     return object.putAll(

@@ -45,7 +45,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class RangeStudy {
   /** Samples that are drawn unless a study asks for another number. */
-  public static final int DEFAULT_SAMPLES = 4096;
+  public static final int DEFAULT_SAMPLES = 1024;
 
   /** Independent scrambles that samples are dealt out to. */
   public static final int SCRAMBLES = 16;
