@@ -40,6 +40,7 @@ public final class DropFound implements DropAnswer {
   private final @Nullable RopeCatch rope;
   private final @Nullable EnergyAccount energy;
   private final @Nullable LetRun letRun;
+  private final TimedCatch.@Nullable Followed inTime;
   private final List<Caution> cautions;
 
   DropFound(
@@ -53,6 +54,7 @@ public final class DropFound implements DropAnswer {
       @Nullable RopeCatch rope,
       @Nullable EnergyAccount energy,
       @Nullable LetRun letRun,
+      TimedCatch.@Nullable Followed inTime,
       List<Caution> cautions) {
     this.spec = spec;
     this.levelUsed = levelUsed;
@@ -64,6 +66,7 @@ public final class DropFound implements DropAnswer {
     this.rope = rope;
     this.energy = energy;
     this.letRun = letRun;
+    this.inTime = inTime;
     this.cautions = List.copyOf(cautions);
   }
 
@@ -107,7 +110,7 @@ public final class DropFound implements DropAnswer {
   /**
    * Returns how the drop was worked out, which may be plainer than what was asked for.
    *
-   * @return a constant force; rigid points; or giving points, if anything is known to give way
+   * @return the level
    */
   public Level levelUsed() {
     return levelUsed;
@@ -129,7 +132,12 @@ public final class DropFound implements DropAnswer {
               + " rope, and the turning of the piece. Most of it takes energy, so forces come out"
               + " mostly too high; masses that the rope must move can add to them."
               + NOT_COMPARED;
-      case GIVING_POINTS, IN_TIME ->
+      case IN_TIME ->
+          "The catch in time leaves out mass and damping of the rope, mass of the hardware, air, and"
+              + " what the piece strikes. The stems bend by their lowest modes. The energy balance"
+              + " beside it takes them as springs without mass, which is no bound."
+              + NOT_COMPARED;
+      case GIVING_POINTS ->
           "The energy balance leaves out mass and damping of the rope, and the turning of the"
               + " piece. Most of it takes energy, so forces come out mostly too high; but points"
               + " that give way as springs without mass are no bound, and masses that the rope must"
@@ -227,6 +235,33 @@ public final class DropFound implements DropAnswer {
    */
   public Optional<LetRun> letRun() {
     return Optional.ofNullable(letRun);
+  }
+
+  /**
+   * Returns the catch step by step in time: as the plan states it, with the locked one beside it.
+   *
+   * @return the catch; empty unless the plan asks for it and it could be followed
+   */
+  public Optional<TimedCatch.Followed> inTime() {
+    return Optional.ofNullable(inTime);
+  }
+
+  /**
+   * Returns from where each leg of {@link #inTime} runs.
+   *
+   * @return as {@link #legsFrom}
+   */
+  public List<String> legsInTimeFrom() {
+    return rigged.endsInTime().stream().map(ends -> ends[0]).toList();
+  }
+
+  /**
+   * Returns to where each leg of {@link #inTime} runs.
+   *
+   * @return as {@link #legsTo}
+   */
+  public List<String> legsInTimeTo() {
+    return rigged.endsInTime().stream().map(ends -> ends[1]).toList();
   }
 
   /**

@@ -31,7 +31,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>The rope runs as in the plan's analysis of slow motion, over the contacts that bear there, and
  * the piece falls plumb under the first of them. A tagline is left out. Where a drop is to be
- * worked out step by step in time, this gives the energy balance with giving points.
+ * followed in time, that stands beside the energy balance with giving points; it begins with the
+ * stems at rest.
  *
  * <p>Thread-safe; keeps no state.
  *
@@ -123,9 +124,15 @@ public final class Drops {
     if (letRun != null) {
       cautions.addAll(letRun.cautions());
     }
+    TimedCatch.@Nullable Followed inTime =
+        spec.level() == Level.IN_TIME ? inTime(plan, index, spec, rigged, stretch) : null;
+    if (inTime != null) {
+      cautions.addAll(inTime.cautions());
+    }
+    Level byEnergy = gives ? Level.GIVING_POINTS : Level.RIGID_POINTS;
     return new DropFound(
         spec,
-        gives ? Level.GIVING_POINTS : Level.RIGID_POINTS,
+        inTime == null ? byEnergy : Level.IN_TIME,
         rigged,
         weight(plan),
         locked.loads(),
@@ -134,7 +141,29 @@ public final class Drops {
         rope,
         locked.energy(),
         letRun,
+        inTime,
         placed(cautions, rigged));
+  }
+
+  /** The catch step by step; null if it could not be followed. */
+  private static TimedCatch.@Nullable Followed inTime(
+      Plan plan, int index, DropSpec spec, RiggedPath rigged, RopeStretch stretch) {
+    Optional<CatchInTime.Builder> stated = rigged.inTime(spec, stretch);
+    if (stated.isEmpty()) {
+      return null;
+    }
+    CatchInTime.Builder builder = stated.get();
+    if (spec.hold() instanceof DropSpec.Slipping slipping) {
+      builder.slipping(slipping);
+    } else if (spec.hold() instanceof DropSpec.ByHand hand
+        && plan.arrangements().get(index).tail() instanceof Tail.Device device) {
+      builder.byHand(hand, inCatch(device), Turn.ofWraps(device.wraps()));
+    }
+    return builder.build().follow() instanceof TimedCatch.Followed followed ? followed : null;
+  }
+
+  private static FrictionRing inCatch(Tail.Device device) {
+    return new FrictionRing(device.frictionInCatch().orElse(device.friction()));
   }
 
   private static @Nullable LetRun letRun(
@@ -149,10 +178,7 @@ public final class Drops {
             RiggedPath.slowFriction(
                 "/arrangements/" + index + "/tail/device/friction", "lowering device"));
       }
-      return rope.letRun(
-          hand,
-          new FrictionRing(device.frictionInCatch().orElse(device.friction())),
-          Turn.ofWraps(device.wraps()));
+      return rope.letRun(hand, inCatch(device), Turn.ofWraps(device.wraps()));
     }
     return null;
   }
@@ -184,6 +210,7 @@ public final class Drops {
         loads,
         Si.value(spec.stopOver().orElseThrow(), Kind.LENGTH, "stopOver"),
         steps,
+        null,
         null,
         null,
         null,

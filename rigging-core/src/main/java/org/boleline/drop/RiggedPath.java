@@ -10,15 +10,20 @@ import javax.measure.quantity.Length;
 import org.boleline.explain.Caution;
 import org.boleline.explain.CautionCode;
 import org.boleline.explain.Datum;
+import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Source;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
+import org.boleline.plan.DropSpec;
 import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
+import org.boleline.rope.Hardware;
 import org.boleline.statics.Leg;
+import org.boleline.statics.RigAtRest;
 import org.boleline.statics.Solution;
 import org.boleline.stem.Stem;
+import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
 import org.boleline.units.Moment;
 import org.boleline.units.QuantityText;
@@ -44,6 +49,7 @@ final class RiggedPath {
   private final List<Integer> bearing = new ArrayList<>();
   private final List<double[]> places = new ArrayList<>();
   private final double[] end;
+  private final Optional<RigAtRest> rest;
 
   /** The way of the arrangement with that index. */
   RiggedPath(Solution slow, int index) {
@@ -57,6 +63,7 @@ final class RiggedPath {
     }
     Leg last = slow.legs().get(slow.legs().size() - 1);
     end = last.end().map(place -> place.in(Kind.LENGTH)).orElseGet(this::below);
+    rest = RigAtRest.of(slow.plan(), slow.id());
   }
 
   Plan plan() {
@@ -135,7 +142,7 @@ final class RiggedPath {
    * Legs and points for a catch.
    *
    * @param loadLeg length of the load leg
-   * @param giving whether stated springs of slings count
+   * @param giving whether stems and stated springs of slings give way
    */
   CatchPath path(Quantity<Length> loadLeg, boolean giving) {
     CatchPath path = CatchPath.of(loadLeg);
@@ -154,7 +161,61 @@ final class RiggedPath {
       }
       path = path.over(made, Si.of(length(between(here, next(point))), Kind.LENGTH));
     }
-    return path;
+    return giving ? onStems(path) : path;
+  }
+
+  /** The path with points on stems that give way; as it is if these points would lift the load. */
+  private CatchPath onStems(CatchPath path) {
+    if (rest.isEmpty() || bearing.isEmpty()) {
+      return path;
+    }
+    int[] contacts = bearing.stream().mapToInt(Integer::intValue).toArray();
+    try {
+      return path.withGive(
+          PointGive.of(
+              rest.get().kernel().compliance(contacts), Amounts.metres(1), Amounts.newtons(1)));
+    } catch (PlanRefusedException e) {
+      return path;
+    }
+  }
+
+  /** The same fall in time, from when the rope comes taut; empty if the stems do not stand. */
+  Optional<CatchInTime.Builder> inTime(DropSpec spec, RopeStretch stretch) {
+    if (rest.isEmpty() || rest.get().bearing().isEmpty()) {
+      return Optional.empty();
+    }
+    RigAtRest rig = rest.get();
+    List<Hardware> hardware =
+        rig.bearing().stream()
+            .map(j -> slow.arrangement().contacts().get(j))
+            .map(contact -> contact.hardwareInCatch().orElse(contact.hardware()))
+            .toList();
+    double[] top = rig.points().get(0).in(Kind.LENGTH);
+    double gravity = Si.value(slow.plan().gravity(), Kind.ACCELERATION, "gravity");
+    double leg = Si.value(spec.loadLeg(), Kind.LENGTH, "loadLeg");
+    double fall = Si.value(spec.fall(), Kind.LENGTH, "fall");
+    FallingPiece piece =
+        FallingPiece.point(
+                slow.plan().piece().mass(), Vector.ofSi(Kind.LENGTH, top[0], top[1], top[2] - leg))
+            .moving(Vector.ofSi(Kind.SPEED, 0, 0, -DropFormulas.FALL_SPEED.value(gravity, fall)));
+    return Optional.of(
+        CatchInTime.builder(piece, stretch, RopeLine.over(rig, hardware), spec.loadLeg())
+            .onStems(rig, spec.stemDampingRatio())
+            .gravity(slow.plan().gravity())
+            .over(spec.duration()));
+  }
+
+  /** From where to where each leg of the catch in time runs. */
+  List<String[]> endsInTime() {
+    List<String[]> ends = new ArrayList<>();
+    String from = "piece";
+    for (int j : rest.orElseThrow().bearing()) {
+      ends.add(new String[] {from, "contacts/" + j});
+      from = "contacts/" + j;
+    }
+    boolean device = slow.arrangement().tail() instanceof Tail.Device;
+    ends.add(new String[] {from, device ? "device" : "tail"});
+    return ends;
   }
 
   /** A caution for each contact whose friction in a catch is not stated. */

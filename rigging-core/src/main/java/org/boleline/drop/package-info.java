@@ -20,8 +20,9 @@
  * <p>{@link org.boleline.drop.Swing} is a piece released off plumb, {@link
  * org.boleline.drop.CutGeometry} how far one falls that is cut above the point.
  *
- * <p>These are energy models: rope without mass and damping, a piece that falls straight. Tensions
- * are zero or more. Every result lists the steps that made it. Thread-safe: all types are
+ * <p>All but one are energy models: rope without mass and damping, a piece that falls straight;
+ * their results list the steps that made them. {@link org.boleline.drop.CatchInTime} follows piece,
+ * rope and stems step by step. Tensions are zero or more. Thread-safe: all types but builders are
  * immutable.
  */
 @NullMarked

@@ -11,7 +11,10 @@ import org.boleline.drop.DropFound;
 import org.boleline.drop.DropNotAnalysed;
 import org.boleline.drop.EnergyAccount;
 import org.boleline.drop.LetRun;
+import org.boleline.drop.MotionAccount;
 import org.boleline.drop.PointLoad;
+import org.boleline.drop.TimedCatch;
+import org.boleline.drop.TimedPeak;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
@@ -42,6 +45,7 @@ final class DropWriting {
             .put("knownBias", found.knownBias())
             .put("locked", locked);
     found.letRun().ifPresent(run -> object.put("letRun", letRun(found, run)));
+    found.inTime().ifPresent(caught -> object.put("inTime", beside(found, caught)));
     return object;
   }
 
@@ -131,5 +135,70 @@ final class DropWriting {
         .putValue("storedInSprings", energy.storedInSprings(), Kind.ENERGY)
         .putValue("heatInDeviceAtMost", energy.heatInDeviceAtMost(), Kind.ENERGY)
         .putValue("takenByHand", energy.takenByHand(), Kind.ENERGY);
+  }
+
+  /** A catch in time, with the locked one in it unless it is locked itself. */
+  private static ObjectBuilder beside(DropFound found, TimedCatch.Followed caught) {
+    ObjectBuilder object = inTime(found, caught);
+    if (!caught.equals(caught.locked())) {
+      object.put("locked", inTime(found, caught.locked()));
+    }
+    return object;
+  }
+
+  private static ObjectBuilder inTime(DropFound found, TimedCatch.Followed caught) {
+    List<String> from = found.legsInTimeFrom();
+    List<String> to = found.legsInTimeTo();
+    Plan plan = found.plan();
+    MotionAccount energy = caught.energy();
+    return new ObjectBuilder()
+        .put("outcome", caught.ropeStillRuns() ? "stillRuns" : "stopped")
+        .put(
+            "legs",
+            ObjectBuilder.list(
+                from.size(),
+                i ->
+                    new ObjectBuilder()
+                        .put("from", from.get(i))
+                        .put("to", to.get(i))
+                        .put("tension", peak(caught.legs().get(i), Kind.FORCE))
+                        .build()))
+        .put(
+            "points",
+            ObjectBuilder.list(
+                to.size(),
+                i ->
+                    new ObjectBuilder()
+                        .put("point", to.get(i))
+                        .put("forceMagnitude", peak(caught.points().get(i), Kind.FORCE))
+                        .build()))
+        .put(
+            "stems",
+            ObjectBuilder.list(
+                caught.baseMoments().size(),
+                i ->
+                    new ObjectBuilder()
+                        .put("id", plan.stems().get(i).id())
+                        .put("baseMomentMagnitude", peak(caught.baseMoments().get(i), Kind.MOMENT))
+                        .build()))
+        .put("depth", peak(caught.depth(), Kind.LENGTH))
+        .putValue("run", caught.run(), Kind.LENGTH)
+        .put(
+            "energy",
+            new ObjectBuilder()
+                .putValue("given", energy.given(), Kind.ENERGY)
+                .putValue("storedInRope", energy.storedInRope(), Kind.ENERGY)
+                .putValue("heldByStems", energy.heldByStems(), Kind.ENERGY)
+                .putValue("takenAtDeviceAtMost", energy.takenAtDeviceAtMost(), Kind.ENERGY)
+                .putValue("lostInStems", energy.lostInStems(), Kind.ENERGY)
+                .put("residual", energy.residualShare()));
+  }
+
+  private static <Q extends Quantity<Q>> ObjectBuilder peak(TimedPeak<Q> peak, Kind<Q> kind) {
+    return new ObjectBuilder()
+        .putValue("firstPulse", peak.firstPulse(), kind)
+        .putValue("firstPulseAt", peak.firstPulseAt(), Kind.TIME)
+        .putValue("overall", peak.overall(), kind)
+        .putValue("overallAt", peak.overallAt(), Kind.TIME);
   }
 }

@@ -451,6 +451,8 @@ final class PlanReading {
         m.quantity("tieToCentre", Kind.LENGTH),
         word == null ? null : m.refusals().trying(() -> DropSpec.Level.parse(word)),
         m.quantity("stopOver", Kind.LENGTH),
+        m.number("stemDamping"),
+        m.quantity("duration", Kind.TIME),
         m.refusals());
   }
 

@@ -284,6 +284,12 @@ public final class PlanWriter {
     if (!left.contains("/level")) {
       object.put("level", drop.level().text());
     }
+    if (drop.level() == DropSpec.Level.IN_TIME && !left.contains("/stemDamping")) {
+      object.put("stemDamping", drop.stemDampingRatio());
+    }
+    if (drop.level() == DropSpec.Level.IN_TIME && !left.contains("/duration")) {
+      object.putStated("duration", drop.duration(), Kind.TIME);
+    }
     return object.putStated("stopOver", drop.stopOver(), Kind.LENGTH);
   }
 

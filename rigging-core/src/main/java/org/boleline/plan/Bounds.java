@@ -40,6 +40,9 @@ final class Bounds {
   /** Greatest delay, in seconds. */
   static final double DELAY = 60;
 
+  /** Longest time that a drop is followed, in seconds. */
+  static final double DURATION = 600;
+
   /** Greatest friction. */
   static final double FRICTION = 2;
 

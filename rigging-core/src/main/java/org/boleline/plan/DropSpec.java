@@ -221,6 +221,14 @@ public final class DropSpec {
   }
 
   private static final double LEAST_LOAD_LEG_M = 0.5;
+  private static final double STEM_DAMPING_RATIO = 0.03;
+  private static final double DURATION_S = 5;
+  private static final Source DAMPING =
+      new Source(
+          "Moore and Maguire 2005",
+          "Moore and Maguire 2005, Trees 19, abstract: 0.01 to 0.08 for stems without branches; a"
+              + " value between was chosen",
+          Source.Reading.DEFAULT);
   private static final Source LOAD_LEG =
       new Source(
           "assumption",
@@ -229,24 +237,21 @@ public final class DropSpec {
 
   private final double fall;
   private final Hold hold;
-  private final @Nullable Double loadLeg;
-  private final @Nullable Double tieToCentre;
-  private final @Nullable Level level;
-  private final @Nullable Double stopOver;
+  private final Options options;
 
-  private DropSpec(
-      double fall,
-      Hold hold,
+  /** What may be left out; SI. */
+  private record Options(
       @Nullable Double loadLeg,
       @Nullable Double tieToCentre,
       @Nullable Level level,
-      @Nullable Double stopOver) {
+      @Nullable Double stopOver,
+      @Nullable Double stemDamping,
+      @Nullable Double duration) {}
+
+  private DropSpec(double fall, Hold hold, Options options) {
     this.fall = fall;
     this.hold = hold;
-    this.loadLeg = loadLeg;
-    this.tieToCentre = tieToCentre;
-    this.level = level;
-    this.stopOver = stopOver;
+    this.options = options;
   }
 
   /**
@@ -261,7 +266,8 @@ public final class DropSpec {
   public static DropSpec of(Quantity<Length> fall, Hold hold) {
     requireNonNull(fall, "fall");
     requireNonNull(hold, "hold");
-    return Refusals.check(refusals -> stated(fall, hold, null, null, null, null, refusals));
+    return Refusals.check(
+        refusals -> stated(fall, hold, null, null, null, null, null, null, refusals));
   }
 
   /**
@@ -274,6 +280,8 @@ public final class DropSpec {
    *     stated
    * @param level how the drop is worked out, or null if none is stated
    * @param stopOver distance over which a constant force stops the piece, or null if none is stated
+   * @param stemDampingRatio damping ratio of the stems, or null if none is stated
+   * @param duration how long the drop is followed in time, or null if none is stated
    * @param refusals notes what is wrong, at the drop
    * @return the drop
    */
@@ -284,16 +292,11 @@ public final class DropSpec {
       @Nullable Quantity<Length> tieToCentre,
       @Nullable Level level,
       @Nullable Quantity<Length> stopOver,
+      @Nullable Double stemDampingRatio,
+      @Nullable Quantity<Time> duration,
       Refusals refusals) {
-    DropSpec drop =
-        new DropSpec(
-            refusals.at("fall").between(fall, Kind.LENGTH, 0, Bounds.FALL),
-            refusals
-                .at("device")
-                .present(
-                    hold,
-                    "\"locked\", {\"slipTension\"} or {\"handForce\", \"delay\"}",
-                    Locked.LOCKED),
+    Options options =
+        new Options(
             loadLeg == null
                 ? null
                 : (Double) refusals.at("loadLeg").aboveZero(loadLeg, Kind.LENGTH, Bounds.LEG),
@@ -304,7 +307,23 @@ public final class DropSpec {
             level,
             stopOver == null
                 ? null
-                : (Double) refusals.at("stopOver").aboveZero(stopOver, Kind.LENGTH, Bounds.LEG));
+                : (Double) refusals.at("stopOver").aboveZero(stopOver, Kind.LENGTH, Bounds.LEG),
+            stemDampingRatio == null
+                ? null
+                : (Double) refusals.at("stemDamping").number(stemDampingRatio, 0, 1),
+            duration == null
+                ? null
+                : (Double) refusals.at("duration").aboveZero(duration, Kind.TIME, Bounds.DURATION));
+    DropSpec drop =
+        new DropSpec(
+            refusals.at("fall").between(fall, Kind.LENGTH, 0, Bounds.FALL),
+            refusals
+                .at("device")
+                .present(
+                    hold,
+                    "\"locked\", {\"slipTension\"} or {\"handForce\", \"delay\"}",
+                    Locked.LOCKED),
+            options);
     drop.check(refusals);
     return drop;
   }
@@ -321,28 +340,50 @@ public final class DropSpec {
                   + ": the rope is taut before",
               Bounds.metres(fall));
     }
-    if (level == Level.CONSTANT_FORCE && stopOver == null) {
+    @Nullable Level level = options.level();
+    if (level == Level.CONSTANT_FORCE && options.stopOver() == null) {
       refusals
           .at("stopOver")
           .add(Refusal.Code.MISSING, "the distance of the stop, such as \"0.5 m\"", "nothing");
-    } else if (level != Level.CONSTANT_FORCE && stopOver != null) {
-      refusals
-          .at("stopOver")
-          .add(
-              Refusal.Code.CONFLICT,
-              "stopOver beside the level \"constantForce\" only",
-              level == null ? "no level" : "the level \"" + level.text() + "\"");
+    } else if (level != Level.CONSTANT_FORCE && options.stopOver() != null) {
+      onlyBeside("stopOver", Level.CONSTANT_FORCE, refusals);
+    }
+    if (level != Level.IN_TIME && options.stemDamping() != null) {
+      onlyBeside("stemDamping", Level.IN_TIME, refusals);
+    }
+    if (level != Level.IN_TIME && options.duration() != null) {
+      onlyBeside("duration", Level.IN_TIME, refusals);
     }
   }
 
-  private DropSpec with(
-      @Nullable Quantity<Length> newLoadLeg,
-      @Nullable Quantity<Length> newTieToCentre,
-      @Nullable Level newLevel,
-      @Nullable Quantity<Length> newStopOver) {
+  private void onlyBeside(String member, Level wanted, Refusals refusals) {
+    @Nullable Level level = options.level();
+    refusals
+        .at(member)
+        .add(
+            Refusal.Code.CONFLICT,
+            member + " beside the level \"" + wanted.text() + "\" only",
+            level == null ? "no level" : "the level \"" + level.text() + "\"");
+  }
+
+  private DropSpec with(Options changed) {
+    Double time = changed.duration();
     return Refusals.check(
         refusals ->
-            stated(fall(), hold, newLoadLeg, newTieToCentre, newLevel, newStopOver, refusals));
+            stated(
+                fall(),
+                hold,
+                length(changed.loadLeg()),
+                length(changed.tieToCentre()),
+                changed.level(),
+                length(changed.stopOver()),
+                changed.stemDamping(),
+                time == null ? null : Si.of(time, Kind.TIME),
+                refusals));
+  }
+
+  private static double metres(Quantity<Length> length) {
+    return Si.value(length, Kind.LENGTH, "length");
   }
 
   private static @Nullable Quantity<Length> length(@Nullable Double metres) {
@@ -360,7 +401,14 @@ public final class DropSpec {
    */
   public DropSpec withLoadLeg(Quantity<Length> newLoadLeg) {
     requireNonNull(newLoadLeg, "newLoadLeg");
-    return with(newLoadLeg, length(tieToCentre), level, length(stopOver));
+    return with(
+        new Options(
+            metres(newLoadLeg),
+            options.tieToCentre(),
+            options.level(),
+            options.stopOver(),
+            options.stemDamping(),
+            options.duration()));
   }
 
   /**
@@ -374,7 +422,14 @@ public final class DropSpec {
    */
   public DropSpec withTieToCentre(Quantity<Length> newTieToCentre) {
     requireNonNull(newTieToCentre, "newTieToCentre");
-    return with(length(loadLeg), newTieToCentre, level, length(stopOver));
+    return with(
+        new Options(
+            options.loadLeg(),
+            metres(newTieToCentre),
+            options.level(),
+            options.stopOver(),
+            options.stemDamping(),
+            options.duration()));
   }
 
   /**
@@ -388,7 +443,15 @@ public final class DropSpec {
    */
   public DropSpec withLevel(Level newLevel) {
     requireNonNull(newLevel, "newLevel");
-    return with(length(loadLeg), length(tieToCentre), newLevel, null);
+    boolean inTime = newLevel == Level.IN_TIME;
+    return with(
+        new Options(
+            options.loadLeg(),
+            options.tieToCentre(),
+            newLevel,
+            null,
+            inTime ? options.stemDamping() : null,
+            inTime ? options.duration() : null));
   }
 
   /**
@@ -400,7 +463,34 @@ public final class DropSpec {
    */
   public DropSpec withConstantForceOver(Quantity<Length> distance) {
     requireNonNull(distance, "distance");
-    return with(length(loadLeg), length(tieToCentre), Level.CONSTANT_FORCE, distance);
+    return with(
+        new Options(
+            options.loadLeg(),
+            options.tieToCentre(),
+            Level.CONSTANT_FORCE,
+            metres(distance),
+            null,
+            null));
+  }
+
+  /**
+   * Returns this drop to be followed in time.
+   *
+   * @param modalDampingRatio damping ratio of the stems, from 0 to 1
+   * @param time how long to follow, above zero, at most 600 s, not null
+   * @return the drop
+   * @throws org.boleline.explain.PlanRefusedException if a value is outside its range
+   */
+  public DropSpec inTime(double modalDampingRatio, Quantity<Time> time) {
+    requireNonNull(time, "time");
+    return with(
+        new Options(
+            options.loadLeg(),
+            options.tieToCentre(),
+            Level.IN_TIME,
+            null,
+            modalDampingRatio,
+            Si.value(time, Kind.TIME, "time")));
   }
 
   /**
@@ -422,11 +512,13 @@ public final class DropSpec {
   }
 
   private double loadLegMetres() {
-    return loadLeg == null ? Math.max(fall, LEAST_LOAD_LEG_M) : loadLeg;
+    Double stated = options.loadLeg();
+    return stated == null ? Math.max(fall, LEAST_LOAD_LEG_M) : stated;
   }
 
   private double tieToCentreMetres() {
-    return tieToCentre == null ? 0 : tieToCentre;
+    Double stated = options.tieToCentre();
+    return stated == null ? 0 : stated;
   }
 
   /**
@@ -453,7 +545,8 @@ public final class DropSpec {
    * @return the level; by default with points that give way
    */
   public Level level() {
-    return level == null ? Level.GIVING_POINTS : level;
+    Level stated = options.level();
+    return stated == null ? Level.GIVING_POINTS : stated;
   }
 
   /**
@@ -462,7 +555,27 @@ public final class DropSpec {
    * @return the distance in metres, above zero; empty at other levels
    */
   public Optional<Quantity<Length>> stopOver() {
-    return Optional.ofNullable(length(stopOver));
+    return Optional.ofNullable(length(options.stopOver()));
+  }
+
+  /**
+   * Returns the damping ratio of the stems when the drop is followed in time.
+   *
+   * @return the ratio; 0.03 by default
+   */
+  public double stemDampingRatio() {
+    Double stated = options.stemDamping();
+    return stated == null ? STEM_DAMPING_RATIO : stated;
+  }
+
+  /**
+   * Returns how long the drop is followed in time.
+   *
+   * @return the time in seconds, above zero; 5 s by default
+   */
+  public Quantity<Time> duration() {
+    Double stated = options.duration();
+    return Si.of(stated == null ? DURATION_S : stated, Kind.TIME);
   }
 
   /**
@@ -472,14 +585,21 @@ public final class DropSpec {
    */
   public List<Datum> taken() {
     List<Datum> taken = new ArrayList<>();
-    if (loadLeg == null) {
+    if (options.loadLeg() == null) {
       taken.add(new Datum("/loadLeg", QuantityText.print(loadLeg(), Kind.LENGTH), LOAD_LEG, null));
     }
-    if (tieToCentre == null) {
+    if (options.tieToCentre() == null) {
       taken.add(new Datum("/tieToCentre", "0 m", Source.DEFAULT, null));
     }
-    if (level == null) {
+    if (options.level() == null) {
       taken.add(new Datum("/level", level().text(), Source.DEFAULT, null));
+    }
+    if (level() == Level.IN_TIME && options.stemDamping() == null) {
+      taken.add(new Datum("/stemDamping", QuantityText.number(STEM_DAMPING_RATIO), DAMPING, null));
+    }
+    if (level() == Level.IN_TIME && options.duration() == null) {
+      taken.add(
+          new Datum("/duration", QuantityText.print(duration(), Kind.TIME), Source.DEFAULT, null));
     }
     return List.copyOf(taken);
   }
@@ -489,15 +609,12 @@ public final class DropSpec {
     return other instanceof DropSpec d
         && Double.compare(fall, d.fall) == 0
         && hold.equals(d.hold)
-        && Objects.equals(loadLeg, d.loadLeg)
-        && Objects.equals(tieToCentre, d.tieToCentre)
-        && level == d.level
-        && Objects.equals(stopOver, d.stopOver);
+        && options.equals(d.options);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(fall, hold, loadLeg, tieToCentre, level, stopOver);
+    return Objects.hash(fall, hold, options);
   }
 
   @Override

@@ -200,7 +200,7 @@ class ResultWriterTest {
 
     assertThat(text(drop, "outcome")).isEqualTo("analysed");
     assertThat(text(drop, "level")).isEqualTo("givingPoints");
-    assertThat(text(drop, "levelUsed")).isEqualTo("rigidPoints");
+    assertThat(text(drop, "levelUsed")).isEqualTo("givingPoints");
     assertThat(text(drop, "knownBias")).isEqualTo(found.knownBias());
     assertThat(number(drop, "locked", "loadLeg", "value"))
         .isEqualTo(Si.value(found.loads().loadLeg(), Kind.FORCE, "load leg"));
@@ -217,6 +217,7 @@ class ResultWriterTest {
         .isEqualTo(Si.value(run.run(), Kind.LENGTH, "run"));
     double parts =
         number(drop, "locked", "energy", "storedInRope", "value")
+            + number(drop, "locked", "energy", "storedInSprings", "value")
             + number(drop, "locked", "contacts", 0, "heat", "value");
     assertThat(parts)
         .isCloseTo(

@@ -3,6 +3,7 @@ package org.boleline.internal.coupled;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
 import org.boleline.internal.path.RopePath;
 import org.jspecify.annotations.Nullable;
 
@@ -25,8 +26,12 @@ public final class RestingRig {
   private final double[] place;
   private final double[][] compliance;
   private final List<SmallMotions> stems = new ArrayList<>();
-  private final int[] modes;
-  private final double shareByModes;
+  private final double[] pull;
+  private @Nullable Count count;
+
+  /** How many modes of each stem count, and the least share of the give that they make up. */
+  @SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
+  private record Count(int[] modes, double share) {}
 
   private RestingRig(RigSolver solver, double[] density, double gravity, double[] down) {
     Rig rig = solver.rest().rig();
@@ -45,7 +50,7 @@ public final class RestingRig {
     stemOf = new int[n + 1];
     nodeOf = new int[n + 1];
     place = new double[3 * n + 3];
-    double[] pull = new double[3 * n + 3];
+    pull = new double[3 * n + 3];
     for (int j = 0; j <= n; j++) {
       boolean onStem = j < n || device;
       stemOf[j] = onStem ? rig.contactRod()[order[j]] : -1;
@@ -62,33 +67,61 @@ public final class RestingRig {
       }
     }
     compliance = new double[3 * n + 3][3 * n + 3];
-    int stemCount = rig.rods().length;
-    modes = new int[stemCount];
-    double worst = 1;
-    for (int i = 0; i < stemCount; i++) {
-      boolean carries = false;
-      for (int on : stemOf) {
-        carries |= on == i;
+    int[] contacts = Arrays.copyOf(order, device ? n + 1 : n);
+    for (int i = 0; i < rig.rods().length; i++) {
+      stems.add(new SmallMotions(solver, i, density[i], gravity, carries(i) ? MOST_MODES : 0));
+    }
+    double[][] give = compliance(contacts);
+    for (int a = 0; a < give.length; a++) {
+      System.arraycopy(give[a], 0, compliance[a], 0, give.length);
+    }
+  }
+
+  private boolean carries(int stem) {
+    for (int on : stemOf) {
+      if (on == stem) {
+        return true;
       }
-      SmallMotions motions =
-          new SmallMotions(solver, i, density[i], gravity, carries ? MOST_MODES : 0);
-      stems.add(motions);
-      double[][] c = motions.compliance();
-      for (int a = 0; a < 3 * n + 3; a++) {
-        for (int b = 0; b < 3 * n + 3; b++) {
-          if (stemOf[a / 3] == i && stemOf[b / 3] == i) {
-            compliance[a][b] = c[3 * order[a / 3] + a % 3][3 * order[b / 3] + b % 3];
-          }
+    }
+    return false;
+  }
+
+  /**
+   * Movement of some contacts for forces on them, m/N, whether they bear or not.
+   *
+   * @param contacts their indices; the device comes after all contacts
+   * @return three rows for each
+   */
+  public double[][] compliance(int[] contacts) {
+    int size = 3 * contacts.length;
+    double[][] out = new double[size][size];
+    for (SmallMotions stem : stems) {
+      double[][] c = stem.compliance();
+      for (int a = 0; a < size; a++) {
+        for (int b = 0; b < size; b++) {
+          out[a][b] += c[3 * contacts[a / 3] + a % 3][3 * contacts[b / 3] + b % 3];
         }
       }
-      double share = carries ? choose(i, order, pull) : 1;
-      worst = Math.min(worst, share);
     }
-    shareByModes = worst;
+    return out;
+  }
+
+  private synchronized Count count() {
+    if (count == null) {
+      int[] modes = new int[stems.size()];
+      double worst = 1;
+      for (int i = 0; i < modes.length; i++) {
+        if (carries(i)) {
+          worst = Math.min(worst, choose(i, modes));
+        }
+      }
+      count = new Count(modes, worst);
+    }
+    return count;
   }
 
   /** Chooses the count of modes of a stem; returns the share of the give that they make up. */
-  private double choose(int stem, int[] order, double[] pull) {
+  private double choose(int stem, int[] modes) {
     double whole = 0;
     for (int a = 0; a < pull.length; a++) {
       for (int b = 0; b < pull.length; b++) {
@@ -100,12 +133,12 @@ public final class RestingRig {
     }
     SmallMotions motions = stems.get(stem);
     double sum = 0;
-    int count = motions.circularFrequency().length;
-    for (int k = 0; k < count; k++) {
+    int all = motions.circularFrequency().length;
+    for (int k = 0; k < all; k++) {
       double work = 0;
       for (int a = 0; a < pull.length; a++) {
         if (stemOf[a / 3] == stem) {
-          work += pull[a] * motions.shape()[k][3 * order[a / 3] + a % 3];
+          work += pull[a] * shape(stem, k, a / 3, a % 3);
         }
       }
       double w = motions.circularFrequency()[k];
@@ -115,7 +148,7 @@ public final class RestingRig {
         return Math.min(1, sum / whole);
       }
     }
-    modes[stem] = count;
+    modes[stem] = all;
     return whole > 0 ? sum / whole : 1;
   }
 
@@ -134,7 +167,11 @@ public final class RestingRig {
     if (solver.ending() != RigSolver.Ending.STABLE || !solver.rest().ropeOnPresentShape()) {
       return null;
     }
-    return new RestingRig(solver, density, gravity, ground);
+    try {
+      return new RestingRig(solver, density, gravity, ground);
+    } catch (NonPositiveDefiniteMatrixException e) {
+      return null;
+    }
   }
 
   /** Indices of the contacts that bear, in order. */
@@ -164,12 +201,12 @@ public final class RestingRig {
 
   /** How many modes of each stem count. */
   public int[] modes() {
-    return modes;
+    return count().modes();
   }
 
   /** Least share, of all stems, of the give along the rope's pull that the modes make up. */
   public double shareByModes() {
-    return shareByModes;
+    return count().share();
   }
 
   /** Node of each point on a stem; minus one for points on other stems. */

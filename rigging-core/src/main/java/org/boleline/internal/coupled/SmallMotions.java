@@ -4,9 +4,8 @@ import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.EigenDecomposition;
-import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.boleline.internal.rod.RodState;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Small movements of one stem about its rest under own weight: how far points on it give way to
@@ -21,12 +20,21 @@ public final class SmallMotions {
 
   private final RodState rod;
   private final int contacts;
-  private final double[][] compliance;
-  private final double[] circularFrequency;
-  private final double[][] shape;
-  private final double[][] massMovement;
-  private final double[][] nodeMovement;
+  private final int most;
   private final double[] mass;
+  private final double[][] points;
+  private final double[][] weighted;
+  private final double[][] nodeRows;
+  private final double[][] compliance;
+  private @Nullable Modes modes;
+
+  /** The modes, lowest first; of unit modal mass. */
+  @SuppressWarnings("ArrayRecordComponent") // kernel data, never compared
+  private record Modes(
+      double[] circularFrequency,
+      double[][] shape,
+      double[][] massMovement,
+      double[][] nodeMovement) {}
 
   /**
    * Looks at one stem of a rig at rest.
@@ -36,7 +44,8 @@ public final class SmallMotions {
    * @param density mass of the wood for each volume, also where own weight is off
    * @param gravity acceleration of gravity, to find the hung masses
    * @param most greatest number of modes
-   * @throws IllegalArgumentException if the rest of the stem is not stable
+   * @throws org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException if the rest of the
+   *     stem is not stable
    */
   public SmallMotions(RigSolver solver, int stem, double density, double gravity, int most) {
     RigState rest = solver.rest();
@@ -83,10 +92,24 @@ public final class SmallMotions {
         }
       }
     }
-    RealMatrix lower = lowerTriangle(k);
-    double[][] points = forward(lower, movedPoint);
+    double[][] lower = lowerTriangle(k);
+    points = forward(lower, movedPoint);
     compliance = products(points);
-    double[][] weighted = forward(lower, moved);
+    weighted = forward(lower, moved);
+    nodeRows = forward(lower, movedNode);
+    this.most = most;
+  }
+
+  /** Finds the modes when they are first asked for: most do not ask. */
+  private synchronized Modes modes() {
+    if (modes == null) {
+      modes = found();
+    }
+    return modes;
+  }
+
+  private Modes found() {
+    int n = weighted[0].length;
     double[][] inertia = new double[n][n];
     for (int row = 0; row < weighted.length; row++) {
       double m = mass[row / 3];
@@ -108,25 +131,23 @@ public final class SmallMotions {
     Integer[] order = new Integer[n];
     Arrays.setAll(order, i -> i);
     Arrays.sort(order, (a, b) -> Double.compare(values[b], values[a]));
-    int modes = 0;
-    while (modes < Math.min(most, n) && values[order[modes]] > NO_MASS * values[order[0]]) {
-      modes++;
+    int count = 0;
+    while (count < Math.min(most, n) && values[order[count]] > NO_MASS * values[order[0]]) {
+      count++;
     }
-    circularFrequency = new double[modes];
-    shape = new double[modes][];
-    massMovement = new double[modes][];
-    nodeMovement = new double[modes][];
-    double[][] nodeRows = forward(lower, movedNode);
-    for (int i = 0; i < modes; i++) {
+    Modes out =
+        new Modes(new double[count], new double[count][], new double[count][], new double[count][]);
+    for (int i = 0; i < count; i++) {
       double value = values[order[i]];
-      circularFrequency[i] = 1 / Math.sqrt(value);
+      out.circularFrequency()[i] = 1 / Math.sqrt(value);
       double[] v = eigen.getEigenvector(order[i]).toArray();
       // Unit modal mass: y = K^(-1/2) v has y.M y = value.
       double scale = sign(v, nodeRows) / Math.sqrt(value);
-      shape[i] = times(points, v, scale);
-      massMovement[i] = times(weighted, v, scale);
-      nodeMovement[i] = times(nodeRows, v, scale);
+      out.shape()[i] = times(points, v, scale);
+      out.massMovement()[i] = times(weighted, v, scale);
+      out.nodeMovement()[i] = times(nodeRows, v, scale);
     }
+    return out;
   }
 
   /** So that the last node's greatest component counts positive: the same plan, the same bytes. */
@@ -142,7 +163,7 @@ public final class SmallMotions {
     return most < 0 ? -1 : 1;
   }
 
-  private static RealMatrix lowerTriangle(double[][] k) {
+  private static double[][] lowerTriangle(double[][] k) {
     int n = k.length;
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < i; j++) {
@@ -150,17 +171,12 @@ public final class SmallMotions {
         k[j][i] = k[i][j];
       }
     }
-    try {
-      return new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-6, 0).getL();
-    } catch (NonPositiveDefiniteMatrixException e) {
-      throw new IllegalArgumentException("the stem does not stand at rest", e);
-    }
+    return new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-6, 0).getL().getData();
   }
 
   /** Rows r become rows x with L x = r. */
-  private static double[][] forward(RealMatrix lower, double[][] rows) {
-    int n = lower.getRowDimension();
-    double[][] l = lower.getData();
+  private static double[][] forward(double[][] l, double[][] rows) {
+    int n = l.length;
     double[][] out = new double[rows.length][];
     for (int r = 0; r < rows.length; r++) {
       double[] x = rows[r].clone();
@@ -214,22 +230,22 @@ public final class SmallMotions {
 
   /** Circular frequencies of the modes, lowest first, rad/s. */
   public double[] circularFrequency() {
-    return circularFrequency;
+    return modes().circularFrequency();
   }
 
   /** Movement of the contacts in each mode of unit modal mass, 1/sqrt(kg). */
   public double[][] shape() {
-    return shape;
+    return modes().shape();
   }
 
   /** Movement of the nodes in each mode. */
   public double[][] nodeMovement() {
-    return nodeMovement;
+    return modes().nodeMovement();
   }
 
   /** Movement of the masses in each mode. */
   public double[][] massMovement() {
-    return massMovement;
+    return modes().massMovement();
   }
 
   /** The masses, kg: one for each Gauss point, then one for each node. */

@@ -32,6 +32,7 @@ public final class CatchMotion {
   private final double[] scratch;
   private final double[] startRoom;
   private final double[] endRoom;
+  private final double[] middleRoom;
   private final double duration;
   private final BooleanSupplier cancelled;
   private double t;
@@ -41,6 +42,8 @@ public final class CatchMotion {
   private double hold = Double.POSITIVE_INFINITY;
   private double force;
   private double speed;
+  private double startLengthening;
+  private double share;
 
   private CatchMotion(
       MotionSpec spec,
@@ -58,6 +61,7 @@ public final class CatchMotion {
     this.cancelled = cancelled;
     startRoom = new double[2 * system.legs + 1];
     endRoom = new double[startRoom.length];
+    middleRoom = new double[startRoom.length];
     limit = spec.slip();
     double weight = spec.mass() * spec.gravity();
     force = weight;
@@ -153,6 +157,7 @@ public final class CatchMotion {
     steps.start(y);
     record.restart(y);
     rooms(y, startRoom);
+    startLengthening = lengthening();
     while (t < duration) {
       if (record.steps++ > MOST_STEPS) {
         return false;
@@ -176,21 +181,22 @@ public final class CatchMotion {
       double next = tried < h && grow > 1 ? Math.max(h, tried * grow) : tried * grow;
       h = Math.max(next, 1e-9);
       rooms(steps.end(), endRoom);
-      int event = -1;
-      double share = 1;
-      for (int c = 0; c < endRoom.length; c++) {
-        if (endRoom[c] < -USED_UP) {
-          double x = crossing(c, tried);
-          if (event < 0 || x < share) {
-            share = x;
-            event = c;
-          }
-        }
-      }
+      int event = firstOver(tried);
       if (event >= 0) {
         double part = share * tried;
-        if (part > LEAST_STEP) {
+        // What is over by then may not be what was over at the end of the whole step.
+        while (part > LEAST_STEP) {
           steps.step(part, scale);
+          rooms(steps.end(), endRoom);
+          endRoom[event] = 0;
+          int sooner = firstOver(part);
+          if (sooner < 0) {
+            break;
+          }
+          event = sooner;
+          part *= share;
+        }
+        if (part > LEAST_STEP) {
           record.step(steps, t, part);
           t += part;
           System.arraycopy(steps.end(), 0, y, 0, y.length);
@@ -209,9 +215,51 @@ public final class CatchMotion {
         return holds();
       }
       steps.goOn();
+      system.geometry(y);
+      startLengthening = lengthening();
       System.arraycopy(endRoom, 0, startRoom, 0, endRoom.length);
     }
     return true;
+  }
+
+  /**
+   * Finds the first room of a step that is used up, by looking at its end and its middle; its place
+   * goes to {@code share}.
+   *
+   * @return the index of the room, or minus one if there is none
+   */
+  private int firstOver(double step) {
+    int event = -1;
+    share = 1;
+    for (int c = 0; c < endRoom.length; c++) {
+      if (endRoom[c] < -USED_UP) {
+        event = sooner(event, c, crossing(c, step, 1));
+      }
+    }
+    if (phase == Phase.TAUT) {
+      double[] middle = steps.read(step, 0.5);
+      system.of(middle, scratch);
+      rooms(middle, middleRoom);
+      for (int c = 0; c < endRoom.length; c++) {
+        if (middleRoom[c] < -USED_UP && endRoom[c] >= -USED_UP) {
+          event = sooner(event, c, crossing(c, step, 0.5));
+        }
+      }
+    } else if (phase == Phase.SLACK && event < 0) {
+      double deepest = leastSlack(step);
+      if (deepest < 1) {
+        event = sooner(event, 2 * system.legs, crossing(2 * system.legs, step, deepest));
+      }
+    }
+    return event;
+  }
+
+  private int sooner(int event, int c, double place) {
+    if (event < 0 || place < share) {
+      share = place;
+      return c;
+    }
+    return event;
   }
 
   /** Keeps the sizes that rooms are measured by up with what has been seen. */
@@ -224,16 +272,44 @@ public final class CatchMotion {
     speed = Math.max(speed, Math.sqrt(sum));
   }
 
-  /** Where in a step a room is used up. */
-  private double crossing(int c, double step) {
+  /**
+   * Where in a step with a slack rope it has least slack; 1 if that is not used up. A rope may come
+   * taut for a moment between two slack ends of a step.
+   */
+  private double leastSlack(double step) {
+    system.of(steps.end(), scratch);
+    if (!(startLengthening > 0 && lengthening() < 0)) {
+      return 1;
+    }
     double a = 0;
     double b = 1;
+    for (int i = 0; i < 40; i++) {
+      double x = 0.5 * (a + b);
+      system.of(steps.read(step, x), scratch);
+      if (lengthening() > 0) {
+        a = x;
+      } else {
+        b = x;
+      }
+    }
+    double[] there = steps.read(step, b);
+    system.of(there, scratch);
+    return system.rope.slack(system.length, there, system.passed) < -USED_UP ? b : 1;
+  }
+
+  /** Where in a step a room is used up, which it is at a share of it. */
+  private double crossing(int c, double step, double until) {
+    double a = 0;
+    double b = until;
     double fa = startRoom[c] + USED_UP;
-    double fb = endRoom[c] + USED_UP;
+    double[] room = new double[endRoom.length];
+    double[] last = steps.read(step, until);
+    system.of(last, scratch);
+    rooms(last, room);
+    double fb = room[c] + USED_UP;
     if (fa <= 0) {
       return 0;
     }
-    double[] room = new double[endRoom.length];
     int side = 0;
     for (int i = 0; i < 60 && b - a > 1e-14; i++) {
       double x = (fa * b - fb * a) / (fa - fb);

@@ -14,6 +14,8 @@ import org.boleline.drop.DropAnswer;
 import org.boleline.drop.DropFound;
 import org.boleline.drop.DropResult;
 import org.boleline.drop.LetRun;
+import org.boleline.drop.TimedCatch;
+import org.boleline.drop.TimedPeak;
 import org.boleline.plan.DropSpec;
 import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
@@ -92,6 +94,11 @@ final class CatchRows {
         "The rope made fast (locked), and running just so far, measured at the load. A worker may"
             + " fail to let it run: so the locked rope stands first. The base moment is of the rope"
             + " alone, in the shape under the slow load.");
+    if (found(result).stream().anyMatch(drop -> drop.inTime().isPresent())) {
+      sentences.add(
+          "Rows \"in time\" are the greatest values of the catch followed step by step, with the mass"
+              + " of the stem; their base moment holds own weight too.");
+    }
     found(result).stream().map(DropFound::knownBias).distinct().forEach(sentences::add);
     return String.join(" ", sentences);
   }
@@ -178,18 +185,68 @@ final class CatchRows {
         x -> newtons(x.legs().get(x.legs().size() - 1)));
     for (int stem = 0; stem < plan.stems().size(); stem++) {
       int of = stem;
-      String named =
-          plan.stems().size() > 1
-              ? " of " + Page.shortened(Page.clean(plan.stems().get(stem).id()), 12)
-              : "";
       write(
-          "Base moment" + named,
+          "Base moment" + named(stem),
           units::moment,
           greatestMoment,
           ways,
           x -> Si.value(drop.baseMoments(x).get(of).magnitude(), Kind.MOMENT, "moment"));
     }
     room(ways);
+    drop.inTime().ifPresent(caught -> inTime(drop, caught));
+  }
+
+  /** Greatest values of the catch that was followed in time: locked, and as the plan states it. */
+  private void inTime(DropFound drop, TimedCatch.Followed caught) {
+    inTime("Load leg", units::force, greatestForce, caught, x -> force(x.loadLeg()));
+    if (caught.points().size() > 1) {
+      int first = drop.contacts().isEmpty() ? 0 : drop.contacts().get(0);
+      inTime(
+          "Force on point " + (first + 1),
+          units::force,
+          greatestForce,
+          caught,
+          x -> force(x.points().get(0)));
+    }
+    for (int stem = 0; stem < caught.baseMoments().size(); stem++) {
+      int of = stem;
+      inTime(
+          "Base moment" + named(stem),
+          units::moment,
+          greatestMoment,
+          caught,
+          x -> Si.value(x.baseMoments().get(of).overall(), Kind.MOMENT, "moment"));
+    }
+  }
+
+  private static double force(TimedPeak<Force> peak) {
+    return newtons(peak.overall());
+  }
+
+  private void inTime(
+      String label,
+      DoubleFunction<Scale> unit,
+      double greatest,
+      TimedCatch.Followed caught,
+      ToDoubleFunction<TimedCatch.Followed> reading) {
+    Scale scale = unit.apply(greatest);
+    int decimals = scale.decimals(greatest);
+    List<String> cells = new ArrayList<>();
+    cells.add(scale.bare(reading.applyAsDouble(caught.locked()), decimals));
+    for (int i = 0; i < RUNS_METRES.length; i++) {
+      cells.add(NOTHING);
+    }
+    if (anyStated) {
+      boolean runs = caught != caught.locked();
+      cells.add(runs ? scale.bare(reading.applyAsDouble(caught), decimals) : NOTHING);
+    }
+    rows.add(new Table.Row("  " + label + ", in time", scale.shown(), cells));
+  }
+
+  private String named(int stem) {
+    return plan.stems().size() > 1
+        ? " of " + Page.shortened(Page.clean(plan.stems().get(stem).id()), 12)
+        : "";
   }
 
   private static double worstPoint(CatchLoads loads) {
