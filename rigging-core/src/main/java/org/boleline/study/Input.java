@@ -788,6 +788,7 @@ public final class Input {
           Refusals at = refusals.at("drop");
           Set<String> left = of.taken().stream().map(Datum::name).collect(Collectors.toSet());
           boolean legLeft = left.contains("/loadLeg");
+          boolean inTime = of.level() == DropSpec.Level.IN_TIME;
           DropSpec changed =
               DropSpec.stated(
                   member.equals("fall") ? Amounts.metres(x) : of.fall(),
@@ -796,6 +797,8 @@ public final class Input {
                   left.contains("/tieToCentre") ? null : of.tieToCentre(),
                   left.contains("/level") ? null : of.level(),
                   of.stopOver().orElse(null),
+                  inTime && !left.contains("/stemDamping") ? of.stemDampingRatio() : null,
+                  inTime && !left.contains("/duration") ? of.duration() : null,
                   at);
           return a.toBuilder().drop(changed).stated(refusals);
         });

@@ -35,7 +35,8 @@ class RangeStudyTest {
   }
 
   private static RangeStudy rigid(Reading reading, Range... ranges) {
-    return RangeStudy.of(Plans.rigid(), Plans.RIGID, List.of(ranges), List.of(reading));
+    return RangeStudy.of(Plans.rigid(), Plans.RIGID, List.of(ranges), List.of(reading))
+        .withSamples(4096);
   }
 
   private static ReadingRange only(RangeStudy study) {
