@@ -43,7 +43,10 @@ class CatchMotionTest {
     assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
     assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
     double greatest = steps.greatestTension[0];
-    double near = Tolerances.STEPS_OF_RANDOM_CATCHES * (greatest + given.mass * given.gravity);
+    // A hand's delay runs from a step that may be late: an error of first order in the step.
+    double late = given.device == ReferenceMotion.Device.BY_HAND ? 10 : 2;
+    double near =
+        late * Tolerances.STEPS_OF_RANDOM_CATCHES * (greatest + given.mass * given.gravity);
     for (int i = 0; i <= given.points.length; i++) {
       assertThat(record.peaks()[i]).isCloseTo(steps.greatestTension[i], absolute(near));
       assertThat(record.peaks()[given.points.length + 1 + i])

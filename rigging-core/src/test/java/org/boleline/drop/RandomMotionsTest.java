@@ -48,10 +48,13 @@ class RandomMotionsTest {
     ReferenceMotion coarse = new ReferenceMotion(given, 4e-5, 0.7, 1 << 20);
     ReferenceMotion fine = new ReferenceMotion(given, 2e-5, 0.7, 1 << 20);
 
+    // A hand's delay runs from a step that may be late: an error of first order in the step.
+    double late = given.device == ReferenceMotion.Device.BY_HAND ? 10 : 2;
     for (int i = 0; i <= given.points.length; i++) {
       assertThat(coarse.greatestTension[i])
           .isCloseTo(
-              fine.greatestTension[i], absolute(STEPS_OF_RANDOM_CATCHES * fine.greatestTension[0]));
+              fine.greatestTension[i],
+              absolute(late * STEPS_OF_RANDOM_CATCHES * fine.greatestTension[0]));
     }
   }
 

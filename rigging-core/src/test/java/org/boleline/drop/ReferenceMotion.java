@@ -603,8 +603,9 @@ final class ReferenceMotion {
   }
 
   private double strainAt(int i, double t) {
-    if (given.hysteresis == 0 || t == 0) {
-      return curve.strain(t);
+    // Rounding may leave next to nothing below zero, of which a power is not a number.
+    if (given.hysteresis == 0 || t <= 0) {
+      return curve.strain(Math.max(0, t));
     }
     // The curve of loading lies above all others: it gives the lower bound.
     double low = curve.strain(t);

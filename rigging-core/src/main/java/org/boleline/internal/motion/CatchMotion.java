@@ -19,7 +19,7 @@ public final class CatchMotion {
 
   private static final double MOST_STEP = 0.02;
   private static final double LEAST_STEP = 1e-13;
-  private static final int MOST_STEPS = 2_000_000;
+  private static final int MOST_STEPS = 100_000;
 
   /** Room below this is used up. */
   private static final double USED_UP = 1e-10;
