@@ -70,7 +70,7 @@ public final class ResultWriter {
    */
   public static String write(DropResult result) {
     requireNonNull(result, "result");
-    return write(result, List.of());
+    return writeWithRanges(result, List.of());
   }
 
   /**
@@ -81,7 +81,7 @@ public final class ResultWriter {
    * @param ranges ranges of its plan's arrangements, at most one each, not null
    * @return JSON text, a line feed at its end
    */
-  public static String write(DropResult result, List<RangeResult> ranges) {
+  public static String writeWithRanges(DropResult result, List<RangeResult> ranges) {
     requireNonNull(result, "result");
     return write(
         result.statics(),

@@ -211,7 +211,9 @@ public final class PlannedRanges {
     List<Input> inputs = new ArrayList<>();
     for (String pointer : spec.inputs()) {
       try {
-        inputs.add(Input.parse(pointer));
+        Input input = Input.parse(pointer);
+        input.value(plan); // refuses what this plan has not
+        inputs.add(input);
       } catch (IllegalArgumentException e) {
         refusals
             .at("input")
@@ -221,13 +223,15 @@ public final class PlannedRanges {
                 "\"" + pointer + "\"");
       }
     }
-    if (inputs.size() < spec.inputs().size() || inputs.isEmpty()) {
+    if (inputs.isEmpty()) {
       refusals.at("input").add(Refusal.Code.MISSING, "the place of a number", "nothing");
+    }
+    if (inputs.size() < spec.inputs().size() || inputs.isEmpty()) {
       return null;
     }
     boolean interval = spec.form().equals("interval");
     Refusals at = interval ? refusals.at("interval") : refusals.at("distribution").at(spec.form());
-    Figures figures = new Figures(inputs.get(0), spec.figures(), at);
+    Figures figures = new Figures(inputs.get(0), spec.figures());
     Set<String> known = FIGURES.get(spec.form());
     if (known == null) {
       at.add(
@@ -279,12 +283,11 @@ public final class PlannedRanges {
   private static final class Figures {
     private final Input input;
     private final Map<String, String> stated;
-    private final Refusals refusals;
+    private final Refusals refusals = Refusals.none();
 
-    Figures(Input input, Map<String, String> stated, Refusals refusals) {
+    Figures(Input input, Map<String, String> stated) {
       this.input = input;
       this.stated = stated;
-      this.refusals = refusals;
     }
 
     boolean has(String name) {
@@ -308,7 +311,7 @@ public final class PlannedRanges {
                 "nothing");
       }
       if (found == null) {
-        throw new PlanRefusedException(List.of()); // noted above
+        throw new PlanRefusedException(refusals.list());
       }
       return found;
     }
@@ -318,6 +321,12 @@ public final class PlannedRanges {
     }
 
     Spread spread(String form, Plan plan, Source[] said) {
+      Spread spread = read(form, plan, said);
+      refusals.throwIfAny();
+      return spread;
+    }
+
+    private Spread read(String form, Plan plan, Source[] said) {
       return switch (form) {
         case "interval" -> Spread.interval(of("least"), of("most"));
         case "uniform" -> Spread.uniform(of("least"), of("most"));
@@ -352,7 +361,7 @@ public final class PlannedRanges {
                   Refusal.Code.OUT_OF_RANGE,
                   "a number, as no coefficient of clear wood is known for " + input.name(),
                   "\"" + CLEAR_WOOD + "\"");
-          throw new PlanRefusedException(List.of()); // noted above
+          throw new PlanRefusedException(refusals.list());
         }
         variation = data.get().ratio();
         said[0] = data.get().source();
