@@ -127,7 +127,7 @@ public final class Drops {
     TimedCatch.@Nullable Followed inTime =
         spec.level() == Level.IN_TIME ? inTime(plan, index, spec, rigged, stretch) : null;
     if (inTime != null) {
-      cautions.addAll(inTime.cautions());
+      inTime.cautions().stream().map(rigged::placedInTime).forEach(cautions::add);
     }
     Level byEnergy = gives ? Level.GIVING_POINTS : Level.RIGID_POINTS;
     return new DropFound(

@@ -224,7 +224,7 @@ final class RiggedPath {
     for (int point = 0; point < places.size(); point++) {
       Contact contact = contact(point);
       if (contact.hardwareInCatch().isEmpty()) {
-        found.add(slowFriction(place(point), contact.hardware().name()));
+        found.add(slowFriction(place(bearing.get(point)), contact.hardware().name()));
       }
     }
     return found;
@@ -234,17 +234,27 @@ final class RiggedPath {
     return new Caution(CautionCode.CATCH_FRICTION_SLOW, place, Map.of("hardware", hardware));
   }
 
-  /** Place of a point's hardware in the plan. */
-  private String place(int point) {
+  /** Place of a contact's hardware in the plan. */
+  private String place(int contact) {
+    boolean own = slow.arrangement().contacts().get(contact).hardwareInCatch().isPresent();
     return "/arrangements/"
         + index
         + "/contacts/"
-        + bearing.get(point)
-        + (contact(point).hardwareInCatch().isPresent() ? "/hardwareInCatch" : "/hardware");
+        + contact
+        + (own ? "/hardwareInCatch" : "/hardware");
   }
 
-  /** A caution of a catch, with its place in the plan and contacts counted as there. */
+  /** A caution of a catch by energy, with its place in the plan and contacts counted as there. */
   Caution placed(Caution caution) {
+    return placed(caution, bearing);
+  }
+
+  /** The same of a catch in time, whose rope may bear on other contacts. */
+  Caution placedInTime(Caution caution) {
+    return placed(caution, rest.orElseThrow().bearing());
+  }
+
+  private Caution placed(Caution caution, List<Integer> contacts) {
     String points = "/points/";
     if (caution.place().isEmpty()) {
       return new Caution(caution.code(), "/arrangements/" + index + "/drop", caution.values());
@@ -256,9 +266,10 @@ final class RiggedPath {
     int point = Integer.parseInt(caution.place().substring(points.length(), behind));
     Map<String, String> values =
         caution.values().containsKey("point")
-            ? Map.of("point", String.valueOf(bearing.get(point) + 1))
+            ? Map.of("point", String.valueOf(contacts.get(point) + 1))
             : caution.values();
-    return new Caution(caution.code(), place(point) + caution.place().substring(behind), values);
+    return new Caution(
+        caution.code(), place(contacts.get(point)) + caution.place().substring(behind), values);
   }
 
   /** Moment of the rope about the base of every stem, in the order of the plan. */

@@ -17,6 +17,9 @@ public final class RestingRig {
   /** Modes are taken until they make up this share of the give along the rope's pull. */
   public static final double GIVE_BY_MODES = 0.99;
 
+  /** Faster modes, in rad/s, do not count: a rope pulls for far longer than they take. */
+  public static final double FASTEST = 2 * Math.PI * 300;
+
   /** At most so many modes for each stem. */
   public static final int MOST_MODES = 12;
 
@@ -134,6 +137,9 @@ public final class RestingRig {
     SmallMotions motions = stems.get(stem);
     double sum = 0;
     int all = motions.circularFrequency().length;
+    while (all > 0 && motions.circularFrequency()[all - 1] > FASTEST) {
+      all--;
+    }
     for (int k = 0; k < all; k++) {
       double work = 0;
       for (int a = 0; a < pull.length; a++) {
