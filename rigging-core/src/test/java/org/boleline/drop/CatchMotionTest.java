@@ -85,6 +85,24 @@ class CatchMotionTest {
   }
 
   @Test
+  void a_point_slips_to_the_side_whose_ratio_is_reached_while_both_tensions_fall() {
+    List<Double> numbers =
+        List.of(
+            0.03, 0.45, 0.47, 0.07, 0.67, 0.78, 0.26, 0.05, 0.08, 0.18, 0.22, 0.12, 0.28, 0.05, 0.0,
+            0.01, 0.34, 0.01, 0.08, 0.0, 0.31, 0.01, 0.16, 0.21, 0.0, 0.14, 1.0, 0.22, 0.04, 0.75,
+            0.04, 0.28, 0.11, 0.0, 0.27, 0.24, 0.06, 0.07, 0.27, 0.45, 0.94, 0.01, 0.0, 0.28, 0.3,
+            0.01, 1.0, 0.23, 0.0, 0.77, 0.12, 0.15, 0.06, 0.0, 0.05, 0.29, 0.02, 0.76, 1.0, 0.06);
+    Given given =
+        RandomMotions.given(
+            new RandomMotions.Choice(
+                4, false, 3, ReferenceMotion.Device.LOCKED, 1, false, true, numbers));
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), TOLERANCE, 5, 0, () -> false);
+
+    // it jumped from slipping one way to slipping the other: 4e-4 of the energy was lost
+    assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
+  }
+
+  @Test
   void it_stops_when_cancelled() {
     Given given =
         Given.piece(100, 0, 0, -1)

@@ -290,7 +290,9 @@ final class RopeLegs {
         } else if (next == legs - 1) {
           mode[next] = TOWARD;
         } else {
-          mode[next] = towardRate(next) < 0 ? TOWARD : AWAY;
+          // where both tensions fall, both rates are below zero: only a side that is reached counts
+          boolean mayToward = apex || roomToward(next) <= near;
+          mode[next] = mayToward && towardRate(next) < 0 ? TOWARD : AWAY;
         }
         continue;
       }
