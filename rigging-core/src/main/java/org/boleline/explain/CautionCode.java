@@ -97,6 +97,22 @@ public enum CautionCode {
   /** Limits are stated in the plan but this analysis did not check them. */
   LIMITS_NOT_CHECKED(
       "The plan states limits; this analysis did not compare them with the demands."),
+  /** A limit for the peak of a catch, and no catch. */
+  LIMIT_WITHOUT_PEAK(
+      "The limit \"{name}\" is for the peak of a catch. None is worked out here, so it was not"
+          + " compared."),
+  /** A limit for a rope that runs was compared with the locked catch. */
+  LIMIT_TAKES_LOCKED(
+      "The limit \"{name}\" is for a rope that is let run, but {why}: the catch with the rope made"
+          + " fast was taken."),
+  /** Nothing is taken off the strength of a rope or sling. */
+  STRENGTH_NOT_REDUCED(
+      "For \"{name}\" nothing is taken off the strength for knots, splices, bends, wear or wet: in"
+          + " use a rope or sling has less."),
+  /** The peak of a catch was put on a stem at rest. */
+  PEAK_ON_STEM_AT_REST(
+      "For \"{name}\" the peak of the rope was put on the stem at rest in the shape of the slow"
+          + " load: how it gives way further, and its mass in motion, are left out."),
   /** A value was taken from memory by the authors of the data. */
   DATUM_FROM_MEMORY("{name} = {value} was taken from data that is from memory: replace it."),
   /** Wood data of small clear specimens stand for a whole green stem. */

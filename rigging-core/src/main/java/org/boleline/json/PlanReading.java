@@ -15,7 +15,6 @@ import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusals;
 import org.boleline.geometry.Heading;
 import org.boleline.plan.Arrangement;
-import org.boleline.plan.AskedFactor;
 import org.boleline.plan.Contact;
 import org.boleline.plan.DropSpec;
 import org.boleline.plan.Limits;
@@ -100,7 +99,7 @@ final class PlanReading {
       plan.rope(rope);
     }
     plan.arrangements(m.objects("arrangements", PlanReading::arrangement));
-    @Nullable Limits limits = m.object("limits", PlanReading::limits);
+    @Nullable Limits limits = m.object("limits", LimitReading::limits);
     if (limits != null) {
       plan.limits(limits);
     }
@@ -286,6 +285,13 @@ final class PlanReading {
             m.quantity("minimumBreakingStrength", Kind.FORCE),
             Rope::withMinimumBreakingStrength);
     rope = with(m, rope, m.quantity("diameter", Kind.LENGTH), Rope::withDiameter);
+    // Already refused: these stand in, so that limits that want them are not refused as well.
+    if (m.has("minimumBreakingStrength") && rope.minimumBreakingStrength().isEmpty()) {
+      rope = rope.withMinimumBreakingStrength(FORCE);
+    }
+    if (m.has("diameter") && rope.diameter().isEmpty()) {
+      rope = rope.withDiameter(Amounts.millimetres(1));
+    }
     boolean weighs = m.has("linearDensity");
     rope = with(m, rope, m.quantity("linearDensity", Kind.LINEAR_DENSITY), Rope::withLinearDensity);
     if (weighs && rope.linearDensity().isEmpty()) {
@@ -474,20 +480,6 @@ final class PlanReading {
     m.noMore();
     m.refusals().add(Refusal.Code.MISSING, wants, "neither");
     return null;
-  }
-
-  private static Limits limits(Members m) {
-    return Limits.stated(
-        m.quantity("handForce", Kind.FORCE),
-        m.objects(
-            "factors",
-            factor ->
-                AskedFactor.stated(
-                    factor.text("for", "text"),
-                    factor.number("factor"),
-                    factor.text("askedBy", "text"),
-                    factor.refusals())),
-        m.refusals());
   }
 
   private @Nullable WoodProperties wood(Members m) {

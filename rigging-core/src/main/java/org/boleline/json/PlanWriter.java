@@ -8,7 +8,6 @@ import org.boleline.geometry.Heading;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.DropSpec;
-import org.boleline.plan.Limits;
 import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
@@ -68,7 +67,7 @@ public final class PlanWriter {
     object.put("piece", piece(plan.piece()));
     plan.rope().ifPresent(rope -> object.put("rope", rope(rope)));
     object.putAll("arrangements", plan.arrangements(), PlanWriter::arrangement);
-    plan.limits().ifPresent(limits -> object.put("limits", limits(limits)));
+    plan.limits().ifPresent(limits -> object.put("limits", LimitWriting.limits(limits)));
     plan.ranges().ifPresent(ranges -> RangesWriting.putStated(object, ranges));
     return object.build();
   }
@@ -306,23 +305,6 @@ public final class PlanWriter {
           .build();
     }
     return new Json.Text("locked");
-  }
-
-  private static ObjectBuilder limits(Limits limits) {
-    ObjectBuilder object =
-        new ObjectBuilder().putStated("handForce", limits.handForce(), Kind.FORCE);
-    if (!limits.factors().isEmpty()) {
-      object.putAll(
-          "factors",
-          limits.factors(),
-          factor ->
-              new ObjectBuilder()
-                  .put("for", factor.part())
-                  .put("factor", factor.factor())
-                  .put("askedBy", factor.askedBy())
-                  .build());
-    }
-    return object;
   }
 
   private static ObjectBuilder wood(WoodProperties wood) {

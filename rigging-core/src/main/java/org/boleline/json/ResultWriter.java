@@ -21,6 +21,8 @@ import org.boleline.drop.DropResult;
 import org.boleline.explain.Caution;
 import org.boleline.explain.Datum;
 import org.boleline.geometry.Vector;
+import org.boleline.limits.ArrangementChecks;
+import org.boleline.limits.Checks;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
 import org.boleline.statics.Extreme;
@@ -59,7 +61,13 @@ public final class ResultWriter {
    */
   public static String write(StaticResult result) {
     requireNonNull(result, "result");
-    return write(result, result.cautions(), result.taken(), index -> Optional.empty(), List.of());
+    return write(
+        result,
+        result.cautions(),
+        result.taken(),
+        index -> Optional.empty(),
+        index -> Optional.empty(),
+        List.of());
   }
 
   /**
@@ -70,24 +78,42 @@ public final class ResultWriter {
    */
   public static String write(DropResult result) {
     requireNonNull(result, "result");
-    return writeWithRanges(result, List.of());
-  }
-
-  /**
-   * Returns a result of slow motion and drops, with ranges of its figures, as the text of a result
-   * file.
-   *
-   * @param result the result, not null
-   * @param ranges ranges of its plan's arrangements, at most one each, not null
-   * @return JSON text, a line feed at its end
-   */
-  public static String writeWithRanges(DropResult result, List<RangeResult> ranges) {
-    requireNonNull(result, "result");
     return write(
         result.statics(),
         result.cautions(),
         result.taken(),
         result.drops()::get,
+        index -> Optional.empty(),
+        List.of());
+  }
+
+  /**
+   * Returns checks, with the result of slow motion and drops they are of, as the text of a result
+   * file.
+   *
+   * @param checks the checks, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String write(Checks checks) {
+    return writeWithRanges(checks, List.of());
+  }
+
+  /**
+   * Returns checks, with the result of slow motion and drops they are of and with ranges of its
+   * figures, as the text of a result file.
+   *
+   * @param checks the checks, not null
+   * @param ranges ranges of its plan's arrangements, at most one each, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String writeWithRanges(Checks checks, List<RangeResult> ranges) {
+    requireNonNull(checks, "checks");
+    return write(
+        checks.statics(),
+        checks.cautions(),
+        checks.drops().map(DropResult::taken).orElseGet(checks.statics()::taken),
+        index -> checks.drops().flatMap(drops -> drops.drops().get(index)),
+        index -> Optional.of(checks.arrangements().get(index)),
         List.copyOf(ranges));
   }
 
@@ -96,6 +122,7 @@ public final class ResultWriter {
       List<Caution> cautions,
       List<Datum> taken,
       IntFunction<Optional<DropAnswer>> drops,
+      IntFunction<Optional<ArrangementChecks>> checks,
       List<RangeResult> ranges) {
     ObjectBuilder object =
         new ObjectBuilder()
@@ -114,6 +141,7 @@ public final class ResultWriter {
                 answer(
                         result.arrangements().get(index),
                         drops.apply(index),
+                        checks.apply(index),
                         ranges,
                         cautions,
                         taken,
@@ -142,6 +170,7 @@ public final class ResultWriter {
   private static ObjectBuilder answer(
       ArrangementResult answer,
       Optional<DropAnswer> drop,
+      Optional<ArrangementChecks> checks,
       List<RangeResult> ranges,
       List<Caution> cautions,
       List<Datum> taken,
@@ -166,8 +195,10 @@ public final class ResultWriter {
           .put("residual", new ObjectBuilder().put("moment", given.residual()));
     }
     drop.ifPresent(found -> object.put("drop", DropWriting.drop(found)));
+    checks.ifPresent(found -> CheckWriting.putIn(object, found));
     List<Caution> own = new ArrayList<>(answer.cautions());
     drop.ifPresent(found -> own.addAll(found.cautions()));
+    checks.ifPresent(found -> own.addAll(found.cautions()));
     for (RangeResult range : ranges) {
       if (range.study().arrangement().equals(answer.id())) {
         object.put("ranges", RangesWriting.found(range));

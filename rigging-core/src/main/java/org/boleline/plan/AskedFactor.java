@@ -24,7 +24,8 @@ public final class AskedFactor {
   /**
    * Obtains an asked-for factor.
    *
-   * @param part what it is asked for, such as "rope", one line of at most 80 characters, not null
+   * @param part what it is asked for: the name of a part of the limits, or a word for all parts of
+   *     a kind, such as "rope"; one line of at most 80 characters, not null
    * @param factor capacity over demand, from 0.1 to 1000
    * @param askedBy who asks for it: a code, a maker, a person; not blank, one line of at most 80
    *     characters, not null

@@ -58,6 +58,32 @@ final class Bounds {
   /** Greatest azimuth, either way, in radians: many turns. */
   static final double AZIMUTH = 100;
 
+  /**
+   * Greatest angle between the legs of a sling, in radians: beyond it their tension has no bound.
+   */
+  static final double LEGS = Math.toRadians(170);
+
+  /** Greatest stress, in pascals. */
+  static final double STRESS = 1e13;
+
+  /** Greatest moment, in newton metres. */
+  static final double MOMENT = 1e12;
+
+  /** Least diameter of a bend, in metres. */
+  static final double LEAST_DIAMETER = 1e-3;
+
+  /** Greatest diameter, in metres. */
+  static final double DIAMETER = 20;
+
+  /** Least share of a strength that is kept. */
+  static final double LEAST_SHARE = 0.01;
+
+  /** Least ratio of bend and rope. */
+  static final double LEAST_RATIO = 0.01;
+
+  /** Greatest ratio of bend and rope. */
+  static final double RATIO = 1000;
+
   /** What counts as the same place, in metres. */
   static final double SAME_PLACE = 1e-3;
 
@@ -74,6 +100,17 @@ final class Bounds {
     return offset == null
         ? null
         : (Double) refusals.at("offset").between(offset, Kind.LENGTH, -REACH, REACH);
+  }
+
+  /** Greatest capacity of a kind, in its SI unit. */
+  static double capacity(Kind<?> kind) {
+    if (kind == Kind.PRESSURE) {
+      return STRESS;
+    }
+    if (kind == Kind.MOMENT) {
+      return MOMENT;
+    }
+    return kind == Kind.LENGTH ? DIAMETER : FORCE;
   }
 
   static String metres(double value) {

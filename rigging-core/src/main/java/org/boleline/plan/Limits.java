@@ -23,10 +23,12 @@ import org.jspecify.annotations.Nullable;
 public final class Limits {
   private final @Nullable Double handForce;
   private final List<AskedFactor> factors;
+  private final List<PartLimit> parts;
 
-  private Limits(@Nullable Double handForce, List<AskedFactor> factors) {
+  private Limits(@Nullable Double handForce, List<AskedFactor> factors, List<PartLimit> parts) {
     this.handForce = handForce;
     this.factors = List.copyOf(factors);
+    this.parts = List.copyOf(parts);
   }
 
   /**
@@ -41,7 +43,7 @@ public final class Limits {
   public static Limits of(Quantity<Force> handForce, List<AskedFactor> factors) {
     requireNonNull(handForce, "handForce");
     requireNonNull(factors, "factors");
-    return Refusals.check(refusals -> stated(handForce, factors, refusals));
+    return Refusals.check(refusals -> stated(handForce, factors, List.of(), refusals));
   }
 
   /**
@@ -53,7 +55,7 @@ public final class Limits {
    */
   public static Limits of(List<AskedFactor> factors) {
     requireNonNull(factors, "factors");
-    return Refusals.check(refusals -> stated(null, factors, refusals));
+    return Refusals.check(refusals -> stated(null, factors, List.of(), refusals));
   }
 
   /**
@@ -61,14 +63,18 @@ public final class Limits {
    *
    * @param handForce force that a ground worker can hold, or null if none is stated
    * @param factors the asked-for factors, as stated
+   * @param parts what parts of the rig can take, as stated
    * @param refusals notes what is wrong, at the limits
    * @return the limits
    */
   public static Limits stated(
-      @Nullable Quantity<Force> handForce, List<AskedFactor> factors, Refusals refusals) {
-    Set<String> parts = new HashSet<>();
+      @Nullable Quantity<Force> handForce,
+      List<AskedFactor> factors,
+      List<PartLimit> parts,
+      Refusals refusals) {
+    Set<String> asked = new HashSet<>();
     for (int i = 0; i < factors.size(); i++) {
-      if (!parts.add(factors.get(i).part())) {
+      if (!asked.add(factors.get(i).part())) {
         refusals
             .at("factors")
             .at(i)
@@ -79,11 +85,54 @@ public final class Limits {
                 "\"" + factors.get(i).part() + "\" again");
       }
     }
+    Set<String> names = new HashSet<>();
+    for (int i = 0; i < parts.size(); i++) {
+      if (!names.add(parts.get(i).name())) {
+        refusals
+            .at("parts")
+            .at(i)
+            .at("name")
+            .add(
+                Refusal.Code.DUPLICATE,
+                "a name that no other part of the limits has",
+                "\"" + parts.get(i).name() + "\" again");
+      }
+    }
     return new Limits(
         handForce == null
             ? null
             : (Double) refusals.at("handForce").aboveZero(handForce, Kind.FORCE, Bounds.FORCE),
-        factors);
+        factors,
+        parts);
+  }
+
+  /**
+   * Returns these limits with what parts of the rig can take, in place of those stated before.
+   *
+   * @param newParts the parts, each with a name of its own, not null
+   * @return the limits
+   * @throws org.boleline.explain.PlanRefusedException if a name stands twice
+   */
+  public Limits withParts(List<PartLimit> newParts) {
+    requireNonNull(newParts, "parts");
+    return Refusals.check(
+        refusals -> stated(handForce().orElse(null), factors, newParts, refusals));
+  }
+
+  /** Rules against the rest of the plan. */
+  void check(Plan plan, Refusals refusals) {
+    for (int i = 0; i < parts.size(); i++) {
+      parts.get(i).check(plan, refusals.at("parts").at(i));
+    }
+  }
+
+  /**
+   * Returns what parts of the rig can take.
+   *
+   * @return the parts, as stated; may be empty
+   */
+  public List<PartLimit> parts() {
+    return parts;
   }
 
   /**
@@ -108,16 +157,17 @@ public final class Limits {
   public boolean equals(Object other) {
     return other instanceof Limits l
         && Objects.equals(handForce, l.handForce)
-        && factors.equals(l.factors);
+        && factors.equals(l.factors)
+        && parts.equals(l.parts);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(handForce, factors);
+    return Objects.hash(handForce, factors, parts);
   }
 
   @Override
   public String toString() {
-    return "limits: hand force " + handForce + " N, factors " + factors;
+    return "limits: hand force " + handForce + " N, factors " + factors + ", parts " + parts;
   }
 }

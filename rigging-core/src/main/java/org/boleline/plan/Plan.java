@@ -91,6 +91,9 @@ public final class Plan {
       checkUnique(arrangements.get(i).id(), "arrangement", ids, at.at("id"));
       checkPath(arrangements.get(i), at);
     }
+    if (limits != null) {
+      limits.check(this, refusals.at("limits"));
+    }
   }
 
   private static void checkUnique(String id, String what, Set<String> ids, Refusals refusals) {

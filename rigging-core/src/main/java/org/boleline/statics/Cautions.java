@@ -54,9 +54,11 @@ final class Cautions {
                 Map.of("why", "this analysis is of slow motion only")));
       }
     }
-    if (plan.limits().filter(limits -> !limits.factors().isEmpty()).isPresent()) {
-      found.add(new Caution(CautionCode.LIMITS_NOT_CHECKED, "/limits/factors", Map.of()));
-    }
+    plan.limits()
+        .filter(limits -> !limits.factors().isEmpty() || !limits.parts().isEmpty())
+        .map(limits -> limits.factors().isEmpty() ? "/limits/parts" : "/limits/factors")
+        .ifPresent(
+            place -> found.add(new Caution(CautionCode.LIMITS_NOT_CHECKED, place, Map.of())));
     for (Datum datum : plan.taken()) {
       if (datum.source().reading() == Source.Reading.FROM_MEMORY) {
         found.add(

@@ -4,6 +4,7 @@ import static org.boleline.units.Amounts.degrees;
 import static org.boleline.units.Amounts.kilograms;
 import static org.boleline.units.Amounts.kilogramsPerCubicMetre;
 import static org.boleline.units.Amounts.metres;
+import static org.boleline.units.Amounts.newtonMetres;
 import static org.boleline.units.Amounts.newtons;
 import static org.boleline.units.Amounts.pascals;
 import static org.boleline.units.Amounts.seconds;
@@ -14,14 +15,18 @@ import java.util.Random;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.boleline.geometry.Heading;
+import org.boleline.geometry.IncludedAngle;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.AskedFactor;
 import org.boleline.plan.Contact;
 import org.boleline.plan.DropSpec;
+import org.boleline.plan.Hitch;
 import org.boleline.plan.Limits;
+import org.boleline.plan.PartLimit;
 import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
+import org.boleline.plan.Reduction;
 import org.boleline.plan.Tagline;
 import org.boleline.plan.Tail;
 import org.boleline.rope.Bark;
@@ -53,6 +58,8 @@ final class RandomPlan {
   private final Random random;
   private final List<Stem> stems = new ArrayList<>();
   private boolean ropeHasWeight;
+  private boolean ropeHasStrength;
+  private boolean ropeHasDiameter;
 
   RandomPlan(long seed) {
     this.random = new Random(seed);
@@ -85,6 +92,8 @@ final class RandomPlan {
     if (maybe()) {
       Rope rope = rope();
       ropeHasWeight = rope.linearDensity().isPresent();
+      ropeHasStrength = rope.minimumBreakingStrength().isPresent();
+      ropeHasDiameter = rope.diameter().isPresent();
       plan.rope(rope);
     }
     List<Arrangement> arrangements = new ArrayList<>();
@@ -323,6 +332,78 @@ final class RandomPlan {
 
   private Limits limits() {
     List<AskedFactor> factors = List.of(AskedFactor.of("rope", from(1, 20), "the crew leader"));
-    return maybe() ? Limits.of(factors) : Limits.of(newtons(from(1, 500)), factors);
+    Limits limits = maybe() ? Limits.of(factors) : Limits.of(newtons(from(1, 500)), factors);
+    List<PartLimit> parts = new ArrayList<>();
+    for (PartLimit.Part part : PartLimit.Part.values()) {
+      boolean possible =
+          part != PartLimit.Part.HAND && (part != PartLimit.Part.BEND || ropeHasDiameter);
+      if (possible && maybe()) {
+        parts.add(part(part));
+      }
+    }
+    return limits.withParts(parts);
+  }
+
+  private PartLimit part(PartLimit.Part part) {
+    PartLimit.Builder builder = PartLimit.builder(part, "the " + part.text());
+    if (part != PartLimit.Part.BEND && maybe()) {
+      builder.demand(any(PartLimit.Demand.values()));
+    }
+    switch (part) {
+      case ROPE -> {
+        if (!ropeHasStrength || maybe()) {
+          force(builder);
+        }
+        if (maybe()) {
+          builder.place(any("piece", "tail", "contacts", "contacts/0"));
+        }
+      }
+      case BEND -> builder.diameter(metres(from(0.02, 0.1)));
+      case SLING ->
+          force(builder)
+              .hitch(
+                  any(
+                      Hitch.Vertical.VERTICAL,
+                      Hitch.Choker.of(from(0.1, 1)),
+                      Hitch.Choker.of(from(0.1, 1)).withAngle(degrees(from(0, 180))),
+                      new Hitch.Basket(IncludedAngle.of(degrees(from(0, 170))))));
+      case HARDWARE, DEVICE -> force(builder);
+      case STEM -> {
+        if (maybe()) {
+          builder.stress(pascals(from(1e6, 1e8)));
+        }
+        if (maybe()) {
+          Stem stem = anyStem();
+          builder.stem(stem.id()).station(station(stem, 0, 1));
+        }
+      }
+      case ANCHORAGE -> builder.moment(newtonMetres(from(1e3, 1e6)));
+      case HAND -> throw new AssertionError(part);
+    }
+    if ((part == PartLimit.Part.ROPE || part == PartLimit.Part.SLING) && maybe()) {
+      builder
+          .reductions(
+              List.of(
+                  Reduction.of("wear", from(0.5, 1)).withSource("nobody"),
+                  ropeHasDiameter
+                      ? Reduction.ofBend(
+                          "bend",
+                          metres(from(0.02, 0.1)),
+                          List.of(
+                              new Reduction.AtRatio(1, from(0.1, 0.5)),
+                              new Reduction.AtRatio(from(2, 5), from(0.5, 1))))
+                      : Reduction.of("knot", from(0.3, 1))))
+          .combined(any(Reduction.Combined.values()));
+    }
+    return builder.build();
+  }
+
+  private PartLimit.Builder force(PartLimit.Builder builder) {
+    return builder.force(newtons(from(1e3, 1e5)), any(PartLimit.CapacityIs.values()));
+  }
+
+  @SafeVarargs
+  private <T> T any(T... choices) {
+    return choices[random.nextInt(choices.length)];
   }
 }

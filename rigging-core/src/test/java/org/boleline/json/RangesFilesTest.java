@@ -16,6 +16,7 @@ import java.util.List;
 import org.boleline.drop.DropResult;
 import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
+import org.boleline.limits.Checks;
 import org.boleline.plan.Plan;
 import org.boleline.statics.Statics;
 import org.boleline.study.PlannedRanges;
@@ -44,7 +45,8 @@ class RangesFilesTest {
   private static String result(String text) {
     Plan plan = PlanReader.read(text);
     DropResult drops = Drops.analyse(Statics.analyse(plan));
-    return ResultWriter.writeWithRanges(drops, PlannedRanges.of(plan).orElseThrow().run());
+    return ResultWriter.writeWithRanges(
+        Checks.of(drops), PlannedRanges.of(plan).orElseThrow().run());
   }
 
   private static void fitsItsSchema(String result) throws IOException {

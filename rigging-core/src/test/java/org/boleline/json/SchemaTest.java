@@ -25,9 +25,11 @@ import net.jqwik.api.Property;
 import org.boleline.Tolerances;
 import org.boleline.drop.DropAnswer;
 import org.boleline.drop.DropFound;
+import org.boleline.drop.DropResult;
 import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
+import org.boleline.limits.Checks;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.Solution;
@@ -137,13 +139,14 @@ class SchemaTest {
   }
 
   private static void takesTheResultOf(Plan plan) {
-    String result;
+    DropResult result;
     try {
-      result = ResultWriter.write(Drops.analyse(Statics.analyse(plan)));
+      result = Drops.analyse(Statics.analyse(plan));
     } catch (PlanRefusedException e) {
       return; // points that the rope pulls together: no result, and so none to check
     }
-    assertThat(RESULT.validate(result, InputFormat.JSON)).isEmpty();
+    assertThat(RESULT.validate(ResultWriter.write(result), InputFormat.JSON)).isEmpty();
+    assertThat(RESULT.validate(ResultWriter.write(Checks.of(result)), InputFormat.JSON)).isEmpty();
   }
 
   @ParameterizedTest(name = "{0}")
@@ -298,6 +301,7 @@ class SchemaTest {
             Map.entry("force", Kind.FORCE),
             Map.entry("stress", Kind.PRESSURE),
             Map.entry("acceleration", Kind.ACCELERATION),
+            Map.entry("moment", Kind.MOMENT),
             Map.entry("rotationalStiffness", Kind.ROTATIONAL_STIFFNESS),
             Map.entry("stiffness", Kind.STIFFNESS),
             Map.entry("linearDensity", Kind.LINEAR_DENSITY),

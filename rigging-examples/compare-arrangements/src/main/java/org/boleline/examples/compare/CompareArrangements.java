@@ -19,6 +19,7 @@ import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
 import org.boleline.json.PlanReader;
 import org.boleline.json.ResultWriter;
+import org.boleline.limits.Checks;
 import org.boleline.plan.Plan;
 import org.boleline.statics.Outcome;
 import org.boleline.statics.StaticResult;
@@ -38,7 +39,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Solves a rigging plan and prints its arrangements side by side: tensions, forces on each"
           + " point, movement, base moment, stress, and what changes from one to the next; below them"
-          + " the catches of the drops that the plan states.",
+          + " the catches of the drops that the plan states, and the parts of the rig against the"
+          + " limits that it states.",
       ""
     },
     footer = {
@@ -141,7 +143,8 @@ public final class CompareArrangements {
     try {
       StaticResult result = Statics.analyse(plan(in));
       if (json) {
-        out.writeBytes(ResultWriter.write(Drops.analyse(result)).getBytes(StandardCharsets.UTF_8));
+        Checks checks = Checks.of(Drops.analyse(result));
+        out.writeBytes(ResultWriter.write(checks).getBytes(StandardCharsets.UTF_8));
       } else {
         out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
       }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.boleline.drop.DropResult;
 import org.boleline.drop.Drops;
+import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
 import org.boleline.rope.Motion;
@@ -20,6 +21,10 @@ import org.boleline.units.Si;
  * @param table the numbers side by side
  * @param catchText what the table of catches shows
  * @param catches the drops, locked and let run; without rows if the plan has none
+ * @param limitText what the table of limits shows
+ * @param weakest the weakest link of each arrangement; none if nothing was checked
+ * @param limits demand against capacity; without rows if nothing was checked
+ * @param asked who asks for which factor
  * @param changes one sentence for each pair of neighbours
  * @param cautions what is to be read with care
  * @param taken what was used without being stated
@@ -32,6 +37,10 @@ record Comparison(
     Table table,
     String catchText,
     Table catches,
+    String limitText,
+    List<Entry> weakest,
+    Table limits,
+    List<Entry> asked,
     List<Entry> changes,
     List<Entry> cautions,
     List<Entry> taken,
@@ -43,6 +52,7 @@ record Comparison(
   static Comparison of(StaticResult result, UnitSystem units) {
     Plan plan = result.plan();
     DropResult drops = Drops.analyse(result);
+    Checks checks = Checks.of(drops);
     return new Comparison(
         plan.title().isBlank() ? "Rigging plan" : Page.clean(plan.title()),
         setting(plan, units),
@@ -50,8 +60,12 @@ record Comparison(
         Rows.table(result, units),
         CatchRows.text(drops),
         CatchRows.table(drops, units),
+        LimitRows.text(),
+        LimitRows.weakest(checks, units),
+        LimitRows.table(checks, units),
+        LimitRows.asked(checks),
         Changes.of(result, units),
-        Notes.cautions(drops, units),
+        Notes.cautions(checks, units),
         Notes.taken(drops, units),
         STANDING);
   }

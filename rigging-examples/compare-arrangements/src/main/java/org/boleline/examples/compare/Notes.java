@@ -11,6 +11,7 @@ import org.boleline.drop.DropResult;
 import org.boleline.explain.Caution;
 import org.boleline.explain.Datum;
 import org.boleline.explain.Source;
+import org.boleline.limits.Checks;
 import org.boleline.statics.NotSolved;
 import org.boleline.statics.StaticResult;
 import org.boleline.units.QuantityText;
@@ -26,17 +27,22 @@ final class Notes {
   /** Cautions that differ in numbers alone. */
   private record Group(List<Integer> arrangements, List<Caution> cautions) {}
 
-  static List<Entry> cautions(DropResult drops, UnitSystem units) {
-    StaticResult result = drops.statics();
+  static List<Entry> cautions(Checks checks, UnitSystem units) {
+    StaticResult result = checks.statics();
     Map<String, Group> groups = new LinkedHashMap<>();
     for (int i = 0; i < result.arrangements().size(); i++) {
       List<Caution> cautions = new ArrayList<>(result.arrangements().get(i).cautions());
-      drops.drops().get(i).ifPresent(drop -> cautions.addAll(drop.cautions()));
+      int index = i;
+      checks
+          .drops()
+          .flatMap(drops -> drops.drops().get(index))
+          .ifPresent(drop -> cautions.addAll(drop.cautions()));
+      cautions.addAll(checks.arrangements().get(i).cautions());
       for (Caution caution : cautions) {
         add(groups, caution, i + 1);
       }
     }
-    for (Caution caution : drops.cautions()) {
+    for (Caution caution : checks.cautions()) {
       Matcher of = Pattern.compile("/arrangements/([0-9]+)/.*").matcher(caution.place());
       add(groups, caution, of.matches() ? Integer.parseInt(of.group(1)) + 1 : 0);
     }

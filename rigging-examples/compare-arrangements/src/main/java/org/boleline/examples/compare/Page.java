@@ -30,6 +30,14 @@ final class Page {
       page.out.append('\n');
       page.table(comparison.catches());
     }
+    if (!comparison.limits().rows().isEmpty()) {
+      page.out.append("\nLimits that the plan states\n");
+      page.paragraph("", comparison.limitText());
+      page.out.append('\n');
+      page.table(comparison.limits());
+      page.entries("Weakest link", comparison.weakest());
+      page.entries("Factors asked", comparison.asked());
+    }
     page.entries("What changes from one to the next, and why", comparison.changes());
     page.entries("Cautions", comparison.cautions());
     page.entries("Taken without being stated", comparison.taken());

@@ -9,6 +9,7 @@ import org.boleline.drop.DropFound;
 import org.boleline.drop.DropResult;
 import org.boleline.drop.Drops;
 import org.boleline.drop.LetRun;
+import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.DropSpec;
 import org.boleline.plan.Plan;
@@ -103,7 +104,7 @@ class CatchRowsTest {
     DropResult result = drops(plan);
 
     assertThat(CatchRows.table(result, UnitSystem.SI).rows()).isEmpty();
-    assertThat(Notes.cautions(result, UnitSystem.SI))
+    assertThat(Notes.cautions(Checks.of(result), UnitSystem.SI))
         .filteredOn(entry -> entry.text().contains("not worked out"))
         .singleElement()
         .satisfies(entry -> assertThat(entry.label()).isEqualTo("1–3"));

@@ -4,12 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.boleline.drop.Drops;
+import org.boleline.limits.Checks;
 import org.boleline.statics.Statics;
 import org.junit.jupiter.api.Test;
 
 class NotesTest {
   private static List<Entry> cautions(org.boleline.plan.Plan plan, UnitSystem units) {
-    return Notes.cautions(Drops.analyse(Statics.analyse(plan)), units);
+    return Notes.cautions(Checks.of(Drops.analyse(Statics.analyse(plan))), units);
   }
 
   @Test
@@ -47,7 +48,9 @@ class NotesTest {
 
   @Test
   void an_arrangement_that_was_not_solved_is_owned_up_to() {
-    assertThat(Notes.cautions(Drops.analyse(Plans.notSolved(Plans.SPRUCE)), UnitSystem.SI).get(0))
+    assertThat(
+            Notes.cautions(Checks.of(Drops.analyse(Plans.notSolved(Plans.SPRUCE))), UnitSystem.SI)
+                .get(0))
         .isEqualTo(
             new Entry(
                 "1",
