@@ -52,7 +52,7 @@ public final class PlanWriter {
     return taken.stream().map(Datum::name).collect(Collectors.toSet());
   }
 
-  private static Json plan(Plan plan) {
+  static Json plan(Plan plan) {
     ObjectBuilder object = new ObjectBuilder().put("format", PlanReading.FORMAT);
     if (!plan.title().isEmpty()) {
       object.put("title", plan.title());

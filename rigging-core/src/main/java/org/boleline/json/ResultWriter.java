@@ -61,13 +61,14 @@ public final class ResultWriter {
    */
   public static String write(StaticResult result) {
     requireNonNull(result, "result");
-    return write(
-        result,
-        result.cautions(),
-        result.taken(),
-        index -> Optional.empty(),
-        index -> Optional.empty(),
-        List.of());
+    return JsonText.print(
+        result(
+            result,
+            result.cautions(),
+            result.taken(),
+            index -> Optional.empty(),
+            index -> Optional.empty(),
+            List.of()));
   }
 
   /**
@@ -78,13 +79,14 @@ public final class ResultWriter {
    */
   public static String write(DropResult result) {
     requireNonNull(result, "result");
-    return write(
-        result.statics(),
-        result.cautions(),
-        result.taken(),
-        result.drops()::get,
-        index -> Optional.empty(),
-        List.of());
+    return JsonText.print(
+        result(
+            result.statics(),
+            result.cautions(),
+            result.taken(),
+            result.drops()::get,
+            index -> Optional.empty(),
+            List.of()));
   }
 
   /**
@@ -107,8 +109,12 @@ public final class ResultWriter {
    * @return JSON text, a line feed at its end
    */
   public static String writeWithRanges(Checks checks, List<RangeResult> ranges) {
+    return JsonText.print(result(checks, ranges));
+  }
+
+  static Json result(Checks checks, List<RangeResult> ranges) {
     requireNonNull(checks, "checks");
-    return write(
+    return result(
         checks.statics(),
         checks.cautions(),
         checks.drops().map(DropResult::taken).orElseGet(checks.statics()::taken),
@@ -117,7 +123,7 @@ public final class ResultWriter {
         List.copyOf(ranges));
   }
 
-  private static String write(
+  private static Json result(
       StaticResult result,
       List<Caution> cautions,
       List<Datum> taken,
@@ -149,7 +155,7 @@ public final class ResultWriter {
                     .build()));
     object.putAll("cautions", cautions, ResultWriter::caution);
     object.putAll("taken", taken, ResultWriter::datum);
-    return JsonText.print(object.build());
+    return object.build();
   }
 
   /**

@@ -159,5 +159,21 @@ public final class RangeFormulas {
           FATIGUE,
           x -> 1 / x[0]);
 
+  /** RNG-9: pulls to the end of life between two points of a user's curve. */
+  public static final Formula PULLS_BETWEEN =
+      Formula.of(
+          "RNG-9",
+          "N = N_1 * (N_2 / N_1)^((w - w_1) / (w_2 - w_1))",
+          new Symbol("N", "pulls to the end of life at this force", "1", 1, NO_LIMIT),
+          List.of(
+              new Symbol("w", "force over the breaking strength", "1", 0, 1),
+              new Symbol("w_1", "the same at the point below", "1", 0, 1),
+              new Symbol("w_2", "the same at the point above", "1", 0, 1),
+              new Symbol("N_1", "pulls at the point below", "1", 1, NO_LIMIT),
+              new Symbol("N_2", "pulls at the point above", "1", 1, NO_LIMIT)),
+          "between two points of the user's curve: a straight line on a logarithmic scale of pulls",
+          FATIGUE,
+          x -> x[3] * Math.pow(x[4] / x[3], (x[0] - x[1]) / (x[2] - x[1])));
+
   private RangeFormulas() {}
 }

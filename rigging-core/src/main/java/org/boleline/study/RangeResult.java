@@ -142,6 +142,22 @@ public final class RangeResult {
     return taken;
   }
 
+  /** How the samples ended, in words. */
+  String words() {
+    return study.samples()
+        + " (seed "
+        + study.seed()
+        + "): "
+        + solvedCount()
+        + " solved, "
+        + unstableCount()
+        + " unstable, "
+        + refusedCount()
+        + " refused, "
+        + notSolvedCount()
+        + " not solved";
+  }
+
   @Override
   public String toString() {
     return study.arrangement()

@@ -370,6 +370,23 @@ public final class ReadingRange {
     return shares;
   }
 
+  /** The range in words; empty if no sample has a figure. */
+  Optional<String> words() {
+    if (least == null || greatest == null) {
+      return Optional.empty();
+    }
+    String ends = least.value().rounded() + " to " + greatest.value().rounded();
+    return Optional.of(
+        interval >= 0
+            ? ends + " found over the box"
+            : "5 to 95 percent: "
+                + quantile(0.05).orElseThrow().value().rounded()
+                + " to "
+                + quantile(0.95).orElseThrow().value().rounded()
+                + "; median "
+                + quantile(0.5).orElseThrow().value().rounded());
+  }
+
   @Override
   public String toString() {
     return reading.pointer()

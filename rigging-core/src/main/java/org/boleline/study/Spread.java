@@ -363,8 +363,7 @@ public final class Spread {
   }
 
   private String text(double si) {
-    double rounded = Double.parseDouble(QuantityText.number(si, 4));
-    return Figure.of(rounded, like.kind().orElse(null)).text();
+    return Figure.of(si, like.kind().orElse(null)).rounded();
   }
 
   @Override

@@ -86,6 +86,43 @@ class RangeStudyTest {
   }
 
   @Test
+  void bounds_hold_as_often_as_they_say_where_two_inputs_act_together() {
+    // ln of the tail is normal; a share of 0.9 of 100 less three deviations of a count is 81
+    double s = Math.hypot(Math.sqrt(Math.log(1.09)), 0.03 * Math.PI);
+    double median = 100 / Math.sqrt(1.09) * Plans.G * Math.exp(-0.2 * Math.PI);
+    for (double p : new double[] {0.5, 0.95}) {
+      double exact =
+          median * Math.exp(s * new NormalDistribution().inverseCumulativeProbability(p));
+      int held = 0;
+      for (int seed = 0; seed < 100; seed++) {
+        RangeStudy study =
+            rigid(Reading.tail(), LOGNORMAL_MASS, FRICTION).withSamples(128).withConfidence(0.9);
+        QuantileFound found = only(study.withSeed(seed)).quantile(p).orElseThrow();
+        held += found.least().si() <= exact && exact <= found.most().si() ? 1 : 0;
+      }
+      assertThat(held).isGreaterThanOrEqualTo(81);
+    }
+  }
+
+  @Test
+  void a_reading_of_strength_is_the_same_beside_others_as_alone() {
+    Range modulus =
+        range(Input.modulusOfElasticity(0), Spread.lognormal(Figure.of(8e9, Kind.PRESSURE), 0.2));
+    List<Reading> with = List.of(Reading.baseMoment(0), Reading.loadFactorToStrength(0));
+    RangeResult both =
+        RangeStudy.of(Plans.bending(), "device", List.of(modulus), with).withSamples(32).run();
+    RangeResult moment =
+        RangeStudy.of(Plans.bending(), "device", List.of(modulus), with.subList(0, 1))
+            .withSamples(32)
+            .run();
+
+    // the search for the strength is left out where nothing reads it, and changes nothing else
+    assertThat(moment.readings().get(0).quantile(0.5))
+        .isEqualTo(both.readings().get(0).quantile(0.5));
+    assertThat(both.readings().get(1).count()).isPositive();
+  }
+
+  @Test
   void shares_of_a_product_are_those_in_closed_form() {
     // mean square of a product: (1 + v^2)(1 + w^2) - 1; exp(-mu pi) is lognormal
     double v2 = 0.09;

@@ -16,7 +16,7 @@ import java.util.function.UnaryOperator;
  */
 public final class SampleRun {
   /** Rows of a block. */
-  public static final int BLOCK = 64;
+  public static final int BLOCK = 32;
 
   /** A model: numbers in, numbers out. */
   @FunctionalInterface

@@ -144,7 +144,9 @@ public final class CompareArrangements {
       StaticResult result = Statics.analyse(plan(in));
       if (json) {
         Checks checks = Checks.of(Drops.analyse(result));
-        out.writeBytes(ResultWriter.write(checks).getBytes(StandardCharsets.UTF_8));
+        out.writeBytes(
+            ResultWriter.writeWithRanges(checks, RangeRows.study(result.plan()))
+                .getBytes(StandardCharsets.UTF_8));
       } else {
         out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
       }
