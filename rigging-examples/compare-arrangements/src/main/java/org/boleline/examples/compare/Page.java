@@ -46,6 +46,8 @@ final class Page {
       page.entries("Ranges that the plan states", comparison.stated());
     }
     page.entries("What changes from one to the next, and why", comparison.changes());
+    page.entries(
+        "What each change adds, in shares that do not depend on an order", comparison.shares());
     page.entries("Cautions", comparison.cautions());
     page.entries("Taken without being stated", comparison.taken());
     page.out.append('\n');

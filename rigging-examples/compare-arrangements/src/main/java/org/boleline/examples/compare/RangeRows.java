@@ -136,7 +136,7 @@ final class RangeRows {
             .toList());
   }
 
-  private static Scale scale(Kind<?> kind, double greatest, UnitSystem units) {
+  static Scale scale(Kind<?> kind, double greatest, UnitSystem units) {
     if (kind == Kind.PRESSURE) {
       return units.stress(greatest);
     }
@@ -146,7 +146,7 @@ final class RangeRows {
     return kind == Kind.LENGTH ? units.movement(greatest) : units.force(greatest);
   }
 
-  private static double si(Figure figure) {
+  static double si(Figure figure) {
     return figure.kind().map(kind -> si(figure, kind)).orElseGet(figure::ratio);
   }
 
@@ -155,7 +155,7 @@ final class RangeRows {
   }
 
   /** The reading in the words of the first table. */
-  private static String label(Reading reading) {
+  static String label(Reading reading) {
     Matcher point = POINT.matcher(reading.pointer());
     if (point.matches()) {
       return "Force on point " + (Integer.parseInt(point.group(1)) + 1);
