@@ -40,6 +40,7 @@ class GeneratedPagesTest {
     FAMILIES.put("CUT", new Family("Cuts above the point", "cut-above-the-point"));
     FAMILIES.put("STU", new Family("Studies", "studies"));
     FAMILIES.put("LIM", new Family("Limits", "limits"));
+    FAMILIES.put("RNG", new Family("Ranges", "ranges"));
   }
 
   private static final int DIGITS = 12;
