@@ -23,6 +23,14 @@ final class PlannerServer implements AutoCloseable {
   private static final Duration LAST_WAIT = Duration.ofSeconds(10);
   private static final Set<String> LOOPBACK_NAMES = Set.of("localhost", "127.0.0.1", "[::1]");
 
+  static {
+    // The server of the JDK reads these once. Slow clients may not hold a thread: seconds for a
+    // request and for an answer. And no answer waits for the client to confirm its head.
+    System.setProperty("sun.net.httpserver.maxReqTime", "20");
+    System.setProperty("sun.net.httpserver.maxRspTime", "60");
+    System.setProperty("sun.net.httpserver.nodelay", "true");
+  }
+
   private final HttpServer server;
   private final ExecutorService threads = Executors.newFixedThreadPool(REQUESTS);
   private final Semaphore underWay = new Semaphore(REQUESTS);

@@ -23,12 +23,23 @@ import org.boleline.picture.PictureSpec;
 import org.boleline.picture.PictureUnits;
 import org.boleline.picture.Theme;
 import org.boleline.plan.Plan;
+import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
 import org.jspecify.annotations.Nullable;
 
 /** What the server answers: results, pictures, and the files of the page. */
 final class Planning {
-  private static final List<String> ASSETS = List.of("planner.css", "icon.svg");
+  private static final List<String> ASSETS =
+      List.of(
+          "planner.css",
+          "icon.svg",
+          "page.js",
+          "numbers.js",
+          "picture.js",
+          "plan.js",
+          "quantities.js",
+          "server.js");
+  private static final JsonFactory FACTORY = new JsonFactory();
   private static final int DRAINED = 1024 * 1024;
 
   private final Bounds bounds;
@@ -44,6 +55,7 @@ final class Planning {
     Map<String, Resource> all = new LinkedHashMap<>();
     all.put("/solve", new Resource("POST", Answer.JSON, this::solve));
     all.put("/picture", new Resource("POST", Answer.SVG, this::picture));
+    all.put("/view", new Resource("POST", Answer.JSON, this::view));
     all.put("/", Resource.file("text/html; charset=utf-8", "index.html"));
     all.put("/openapi.json", Resource.file(Answer.JSON, "openapi.json"));
     all.put("/demo.json", Resource.file(Answer.JSON, "hornbeam.json"));
@@ -68,15 +80,52 @@ final class Planning {
   private Answer solve(HttpExchange exchange) throws IOException, Problem {
     Query.of(exchange.getRequestURI(), Set.of());
     Plan plan = plan(exchange);
-    return Answer.ok(
-        Answer.JSON,
-        solves.run(
-            () ->
-                ResultWriter.write(
-                    Checks.of(Drops.analyse(Statics.analyse(plan))), List.of(), List.of())));
+    return Answer.ok(Answer.JSON, solves.run(() -> result(Statics.analyse(plan))));
+  }
+
+  private static String result(StaticResult solved) {
+    return ResultWriter.write(Checks.of(Drops.analyse(solved)), List.of(), List.of());
   }
 
   private Answer picture(HttpExchange exchange) throws IOException, Problem {
+    Drawing drawing = drawing(exchange);
+    return Answer.ok(Answer.SVG, solves.run(() -> drawing.svg(Statics.analyse(drawing.plan()))));
+  }
+
+  /** Result and picture of one solve, for whoever shows both while a plan changes. */
+  private Answer view(HttpExchange exchange) throws IOException, Problem {
+    Drawing drawing = drawing(exchange);
+    return Answer.ok(
+        Answer.JSON,
+        solves.run(
+            () -> {
+              StaticResult solved = Statics.analyse(drawing.plan());
+              StringWriter text = new StringWriter();
+              try (JsonGenerator json = FACTORY.createGenerator(text)) {
+                json.writeStartObject();
+                json.writeFieldName("result");
+                json.writeRawValue(result(solved).strip());
+                json.writeStringField("picture", drawing.svg(solved));
+                json.writeEndObject();
+              }
+              return text.toString();
+            }));
+  }
+
+  /**
+   * What is to be drawn.
+   *
+   * @param plan the plan
+   * @param arrangement id of one of its arrangements
+   * @param spec how
+   */
+  private record Drawing(Plan plan, String arrangement, PictureSpec spec) {
+    String svg(StaticResult solved) {
+      return ForcePicture.of(solved, arrangement, spec).svg();
+    }
+  }
+
+  private Drawing drawing(HttpExchange exchange) throws IOException, Problem {
     Query query =
         Query.of(
             exchange.getRequestURI(),
@@ -87,9 +136,7 @@ final class Planning {
     if (plan.arrangements().stream().noneMatch(way -> way.id().equals(arrangement))) {
       throw Query.refused("arrangement names none of the plan");
     }
-    return Answer.ok(
-        Answer.SVG,
-        solves.run(() -> ForcePicture.of(Statics.analyse(plan), arrangement, spec).svg()));
+    return new Drawing(plan, arrangement, spec);
   }
 
   private static PictureSpec spec(Query query) throws Problem {
@@ -132,7 +179,7 @@ final class Planning {
   /** The sentences of all cautions, with their blanks in braces. */
   private static Answer cautions() throws IOException {
     StringWriter text = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+    try (JsonGenerator json = FACTORY.createGenerator(text)) {
       json.writeStartObject();
       for (CautionCode code : CautionCode.values()) {
         json.writeStringField(code.name(), code.sentence());

@@ -33,9 +33,6 @@ public final class WebPlanner {
    * @param args see {@code --help}
    */
   public static void main(String[] args) {
-    // Slow clients may not hold a thread: seconds for a request and for an answer.
-    System.setProperty("sun.net.httpserver.maxReqTime", "20");
-    System.setProperty("sun.net.httpserver.maxRspTime", "60");
     int status = run(args, System.out, System.err);
     if (status != 0) {
       System.exit(status);

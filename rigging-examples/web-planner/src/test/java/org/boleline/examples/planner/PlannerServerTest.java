@@ -14,6 +14,7 @@ import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.boleline.drop.Drops;
 import org.boleline.json.PlanReader;
@@ -107,12 +108,25 @@ class PlannerServerTest {
   }
 
   @Test
+  void a_view_is_result_and_picture_in_one() throws Exception {
+    String plan = least().toString();
+    HttpResponse<String> response = client.postPlan("/view?arrangement=pole", plan);
+
+    assertThat(response.statusCode()).isEqualTo(200);
+    JsonNode view = Client.json(response);
+    assertThat(view.path("result")).isEqualTo(Client.json(client.postPlan("/solve", plan)));
+    assertThat(view.path("picture").asText()).isEqualTo(client.postPlan(PICTURE, plan).body());
+  }
+
+  @Test
   void files_of_the_page_are_served_with_their_types_and_heads() throws Exception {
-    for (String path :
-        new Planning(Client.PLENTY, new Solves(Client.PLENTY)).resources().keySet()) {
-      if (path.equals("/solve") || path.equals("/picture")) {
+    for (Map.Entry<String, Resource> entry :
+        new Planning(Client.PLENTY, new Solves(Client.PLENTY)).resources().entrySet()) {
+      String path = entry.getKey();
+      if (entry.getValue().method().equals("POST")) {
         continue;
       }
+
       HttpResponse<String> whole = client.get(path);
       assertThat(whole.statusCode()).as(path).isEqualTo(200);
       HttpResponse<String> head =
@@ -146,7 +160,7 @@ class PlannerServerTest {
     ((ObjectNode) plan.at("/arrangements/0/contacts/0")).put("at", "7");
     plan.put("odd name %ü", 1);
 
-    for (String path : List.of("/solve", PICTURE)) {
+    for (String path : List.of("/solve", PICTURE, "/view?arrangement=pole")) {
       JsonNode errors = problem(client.postPlan(path, plan.toString()), 422).path("errors");
 
       List<String> pointers = new ArrayList<>();
