@@ -25,6 +25,7 @@ import org.boleline.picture.Theme;
 import org.boleline.plan.Plan;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
+import org.boleline.units.Amounts;
 import org.jspecify.annotations.Nullable;
 
 /** What the server answers: results, pictures, and the files of the page. */
@@ -129,7 +130,7 @@ final class Planning {
     Query query =
         Query.of(
             exchange.getRequestURI(),
-            Set.of("arrangement", "id", "width", "height", "theme", "units"));
+            Set.of("arrangement", "id", "width", "height", "theme", "units", "newtonsPerMetre"));
     String arrangement = query.required("arrangement");
     PictureSpec spec = spec(query);
     Plan plan = plan(exchange);
@@ -142,11 +143,14 @@ final class Planning {
   private static PictureSpec spec(Query query) throws Problem {
     String theme = query.oneOf("theme", List.of("light", "dark", "auto"));
     String units = query.oneOf("units", List.of("metric", "us"));
-    return PictureSpec.STANDARD
-        .withId("picture-" + query.whole("id", 0, 99, 0))
-        .withSheet(query.whole("width", 320, 2000, 720), query.whole("height", 320, 2000, 960))
-        .withTheme(Theme.valueOf(theme.toUpperCase(Locale.ROOT)))
-        .withUnits(PictureUnits.valueOf(units.toUpperCase(Locale.ROOT)));
+    PictureSpec spec =
+        PictureSpec.STANDARD
+            .withId("picture-" + query.whole("id", 0, 99, 0))
+            .withSheet(query.whole("width", 320, 2000, 720), query.whole("height", 320, 2000, 960))
+            .withTheme(Theme.valueOf(theme.toUpperCase(Locale.ROOT)))
+            .withUnits(PictureUnits.valueOf(units.toUpperCase(Locale.ROOT)));
+    int force = query.whole("newtonsPerMetre", 1, 100_000_000, 0);
+    return force == 0 ? spec : spec.withForceScale(Amounts.newtons(force));
   }
 
   /** The plan in the body of a request. */

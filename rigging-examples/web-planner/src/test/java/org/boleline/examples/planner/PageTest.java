@@ -69,6 +69,9 @@ class PageTest {
     browser.open(client.base() + "/");
     browser.awaitTrue("document.querySelectorAll('.picture .view').length === 2");
     browser.awaitTrue("document.querySelectorAll('.numbers tbody tr').length > 8");
+    browser.awaitTrue(
+        "new Set([...document.querySelectorAll('.view-side')].map(v =>"
+            + " v.dataset.forcePerMetre)).size === 1");
   }
 
   @AfterEach
@@ -103,6 +106,10 @@ class PageTest {
       assertThat(cell("Force on point 1", column))
           .isEqualTo(String.format(Locale.ROOT, "%.2f kN", force / 1000));
     }
+    JsonNode scales =
+        browser.run(
+            "return [...document.querySelectorAll('.view-side')].map(v => v.dataset.forcePerMetre)");
+    assertThat(scales.get(0)).as("one scale of forces").isEqualTo(scales.get(1));
     assertThat(browser.text(A + ".cautions")).contains("slow, steady motion");
     assertThat(browser.text(".standing")).contains("local codes", "competent person on site");
   }

@@ -28,14 +28,14 @@ function fibre(stem, units) {
 }
 
 function mostUsed(way) {
-  const check = way.checks?.[way.mostUsed];
+  const check = way.checks?.[way.weakestCheck];
   if (!check) {
     return null;
   }
   const asked = check.factorAsked
     ? `factor ${Number(check.factorFound.toPrecision(3))}; ${check.askedBy} asks for ${check.factorAsked}`
     : '';
-  return {text: `${Number((100 * check.used).toPrecision(2))} %: ${check.name}`, note: asked, words: true};
+  return {text: `${check.name}: ${Number((100 * check.used).toPrecision(2))} %`, note: asked, words: true};
 }
 
 /** Rows of one arrangement by name, in order. */
@@ -64,7 +64,7 @@ function rows(way, units) {
     }
   }
   out.set('Stiffness left', {text: `${(100 * way.stiffnessRatio).toFixed(0)} %`, size: way.stiffnessRatio});
-  out.set('Most used part', mostUsed(way));
+  out.set('Most used of what was checked', mostUsed(way));
   return out;
 }
 

@@ -9,6 +9,7 @@ import {load, solve, view} from './server.js';
 const MOTIONS = ['lowering', 'raising', 'held'];
 const GRID = 0.05;
 const STEP = 0.1;
+const LONGEST_ARROW = 90;
 const NAMES = ['A', 'B'];
 
 const $ = selector => document.querySelector(selector);
@@ -145,7 +146,7 @@ class Panel {
       this.restructure();
     });
     choice.querySelector('select').dataset.key = `hardware-${i}`;
-    const remove = make('button', {type: 'button', className: 'small', textContent: 'Remove', disabled: this.arrangement.contacts.length < 2});
+    const remove = make('button', {type: 'button', className: 'small', textContent: '✕', title: `Remove point ${i + 1}`, disabled: this.arrangement.contacts.length < 2});
     remove.setAttribute('aria-label', `Remove point ${i + 1}`);
     remove.addEventListener('click', () => this.restructure(removePoint(state.plan, this.way, i)));
     return make('fieldset', {},
@@ -171,7 +172,7 @@ class Panel {
     const changed = () => update(...sharing(this.way));
     const {tail} = this.arrangement;
     const kind = kindOf(tail);
-    const choice = select('Tail', [['device', 'to a device'], ['point', 'to a place'], ['direction', 'straight down']], kind, value => {
+    const choice = select('Goes', [['device', 'to a device'], ['point', 'to a place'], ['direction', 'straight down']], kind, value => {
       this.arrangement.tail = this.otherTail(value);
       this.restructure();
     });
@@ -185,7 +186,7 @@ class Panel {
       point: () => ['x', 'y', 'z'].map((axis, d) => field(axis, `${pointer}/point/${d}`, 'length', changed)),
       direction: () => [],
     };
-    return make('fieldset', {}, make('legend', {textContent: 'Tail'}), choice, ...fields[kind]());
+    return make('fieldset', {className: 'tail'}, make('legend', {textContent: 'Tail'}), choice, ...fields[kind]());
   }
 
   /** Another tail: the one that an arrangement of the plan has, or one to begin with. */
@@ -258,6 +259,12 @@ class Panel {
     this.picture.handles(this.handles(), STEP * unitSize('length', state.units));
   }
 
+  /** The force to one metre of arrow that gives the greatest arrow some length on the sheet. */
+  wantedForceScale() {
+    const forces = this.result?.outcome === 'stable' ? this.result.contacts.map(contact => contact.forceMagnitude.value) : [];
+    return Math.max(0, ...forces) * this.picture.scale / LONGEST_ARROW;
+  }
+
   /** Asks the server for numbers and picture of the plan as it stands. */
   async refresh() {
     const begun = this.changedAt;
@@ -266,9 +273,10 @@ class Panel {
     const {way} = this;
     const room = this.root.querySelector('.picture').clientWidth;
     const width = Math.max(320, Math.min(900, Math.floor(room)));
-    const height = Math.round(Math.max(460, Math.min(1.3 * width, innerHeight - 190)));
+    const height = Math.round(Math.max(460, Math.min(1.6 * width, innerHeight - 190)));
     const wishes = {arrangement: plan.arrangements[0].id, id: this.index, width, height,
-      theme: dark.matches ? 'dark' : 'light', units: state.units};
+      theme: dark.matches ? 'dark' : 'light', units: state.units,
+      ...(state.forceScale ? {newtonsPerMetre: state.forceScale} : {})};
     const {value, problem} = await view(plan, wishes);
     if (way !== this.way) {
       return;
@@ -342,6 +350,19 @@ function update(...panels) {
   }
 }
 
+/** Arrows of both pictures are to one scale, so that they compare; it changes in steps of 1, 2, 5. */
+function shareForceScale() {
+  const wanted = Math.max(...state.panels.map(panel => panel.wantedForceScale()));
+  if (wanted > 0) {
+    const ten = 10 ** Math.floor(Math.log10(wanted));
+    const scale = Math.max(1, [1, 2, 5, 10].find(step => step * ten >= 0.999 * wanted) * ten);
+    if (scale !== state.forceScale) {
+      state.forceScale = scale;
+      state.panels.forEach(panel => waiting.add(panel));
+    }
+  }
+}
+
 async function work() {
   try {
     while (waiting.size > 0) {
@@ -350,6 +371,7 @@ async function work() {
       await Promise.all(panels.map(panel => panel.refresh()));
       fillTable($('.numbers tbody'), state.panels.map(panel => (panel.errors.length || panel.failure ? null : panel.result)), state.units);
       tellErrors();
+      shareForceScale();
     }
   } finally {
     working = false;

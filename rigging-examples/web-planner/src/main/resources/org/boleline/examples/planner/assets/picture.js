@@ -116,6 +116,11 @@ export class Picture {
     return this.#side?.axes[stem]?.stations.at(-1) ?? null;
   }
 
+  /** Pixels to the metre; zero without a picture. */
+  get scale() {
+    return this.#side?.scale ?? 0;
+  }
+
   /** Azimuth to the right of the picture, in radians. */
   get azimuth() {
     return this.#side?.azimuth ?? 0;
@@ -139,6 +144,8 @@ export class Picture {
     const handle = {node};
     this.#handles.set(place, handle);
     node.addEventListener('keydown', event => this.#key(event, handle));
+    // A finger on a handle drags it and does not scroll the page.
+    node.addEventListener('touchstart', event => event.preventDefault(), {passive: false});
     node.addEventListener('pointerdown', event => this.#grab(event, handle));
     node.addEventListener('pointermove', event => this.#drag(event, handle));
     for (const end of ['pointerup', 'pointercancel', 'lostpointercapture']) {
