@@ -1,0 +1,211 @@
+/** The server's picture, with handles laid over it: for pointers and for keys. */
+
+const SVG = 'http://www.w3.org/2000/svg';
+
+const element = (name, attributes, parent) => {
+  const made = document.createElementNS(SVG, name);
+  for (const [key, value] of Object.entries(attributes)) {
+    made.setAttribute(key, value);
+  }
+  parent?.append(made);
+  return made;
+};
+
+/** The axes of loaded stems, seen from the side: places on the sheet and their stations. */
+function axes(side) {
+  const found = {};
+  for (const path of side.querySelectorAll('.axis-loaded')) {
+    const stations = path.dataset.stations.split(' ').map(Number);
+    const places = path.getAttribute('d').slice(1).split(' L').map(pair => pair.split(' ').map(Number));
+    found[path.dataset.stem] = {stations, places};
+  }
+  return found;
+}
+
+/** The station whose place is nearest. */
+function nearest({stations, places}, [x, y]) {
+  let best = {distance: Infinity, station: 0};
+  for (let i = 1; i < places.length; i++) {
+    const [ax, ay] = places[i - 1];
+    const [dx, dy] = [places[i][0] - ax, places[i][1] - ay];
+    const size = dx * dx + dy * dy;
+    const t = size === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / size));
+    const distance = Math.hypot(x - ax - t * dx, y - ay - t * dy);
+    if (distance < best.distance) {
+      best = {distance, station: stations[i - 1] + t * (stations[i] - stations[i - 1])};
+    }
+  }
+  return best.station;
+}
+
+/** The place of a station on the sheet. */
+function placeOf({stations, places}, station) {
+  let i = 1;
+  while (i < stations.length - 1 && stations[i] < station) {
+    i++;
+  }
+  const span = stations[i] - stations[i - 1];
+  const t = span === 0 ? 0 : (station - stations[i - 1]) / span;
+  return [0, 1].map(d => places[i - 1][d] + t * (places[i][d] - places[i - 1][d]));
+}
+
+export class Picture {
+  #room;
+  #overlay;
+  #handles = new Map();
+  #side = null;
+
+  constructor(room, label) {
+    this.#room = room;
+    this.#overlay = element('svg', {class: 'handles', role: 'group', 'aria-label': label});
+    room.append(this.#overlay);
+  }
+
+  /** Shows a picture; the handles stay, so that a drag and the focus outlive it. */
+  show(text) {
+    const drawn = document.importNode(new DOMParser().parseFromString(text, 'image/svg+xml').documentElement, true);
+    const old = this.#room.querySelector(':scope > svg:not(.handles)');
+    if (old) {
+      old.replaceWith(drawn);
+    } else {
+      this.#room.prepend(drawn);
+    }
+    this.#overlay.setAttribute('viewBox', drawn.getAttribute('viewBox'));
+    const view = drawn.querySelector('.view-side');
+    this.#side = view && {
+      scale: Number(view.dataset.scale),
+      left: Number(view.dataset.left),
+      top: Number(view.dataset.top),
+      azimuth: Number(view.dataset.azimuth) * Math.PI / 180,
+      axes: axes(view),
+      view,
+    };
+  }
+
+  /**
+   * Lays handles over the picture. Each has {place, label, text, station, stem, moveTo(station)} if it runs
+   * along a stem, or {place, label, text, moveBy(right, up), put(along, up)} if it is free in the plane.
+   */
+  handles(wanted, step) {
+    for (const [place, handle] of this.#handles) {
+      if (!wanted.some(want => want.place === place) || !this.#side) {
+        handle.node.remove();
+        this.#handles.delete(place);
+      }
+    }
+    for (const want of this.#side ? wanted : []) {
+      const at = this.#at(want);
+      if (!at) {
+        this.#handles.get(want.place)?.node.remove();
+        this.#handles.delete(want.place);
+        continue;
+      }
+      const handle = this.#handles.get(want.place) ?? this.#make(want.place);
+      Object.assign(handle, {want, at, step});
+      handle.node.setAttribute('transform', `translate(${at[0]} ${at[1]})`);
+      handle.node.setAttribute('aria-label', want.label);
+      handle.node.setAttribute('aria-valuetext', want.text);
+      handle.node.setAttribute('aria-valuenow', want.now);
+      handle.node.setAttribute('aria-valuemin', want.least);
+      handle.node.setAttribute('aria-valuemax', want.most);
+    }
+  }
+
+  /** The greatest station of a stem; null without a picture of it. */
+  end(stem) {
+    return this.#side?.axes[stem]?.stations.at(-1) ?? null;
+  }
+
+  /** Pixels to the metre; zero without a picture. */
+  get scale() {
+    return this.#side?.scale ?? 0;
+  }
+
+  /** Azimuth to the right of the picture, in radians. */
+  get azimuth() {
+    return this.#side?.azimuth ?? 0;
+  }
+
+  #at(want) {
+    const {view} = this.#side;
+    const drawn = want.place === 'tail' ? view.querySelector('.tail') : view.querySelector(`.point[data-place="${want.place}"]`);
+    if (!drawn) {
+      return null;
+    }
+    return want.place === 'tail'
+      ? [Number(drawn.getAttribute('cx')), Number(drawn.getAttribute('cy'))]
+      : [Number(drawn.dataset.x), Number(drawn.dataset.y)];
+  }
+
+  #make(place) {
+    const node = element('g', {role: 'slider', tabindex: '0', 'data-place': place}, this.#overlay);
+    element('circle', {class: 'touch', r: 22}, node);
+    element('circle', {class: 'ring', r: 11}, node);
+    const handle = {node};
+    this.#handles.set(place, handle);
+    node.addEventListener('keydown', event => this.#key(event, handle));
+    // A finger on a handle drags it and does not scroll the page.
+    node.addEventListener('touchstart', event => event.preventDefault(), {passive: false});
+    node.addEventListener('pointerdown', event => this.#grab(event, handle));
+    node.addEventListener('pointermove', event => this.#drag(event, handle));
+    for (const end of ['pointerup', 'pointercancel', 'lostpointercapture']) {
+      node.addEventListener(end, () => { handle.grip = null; });
+    }
+    return handle;
+  }
+
+  /** Where a pointer is on the sheet. */
+  #spot(event) {
+    const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(this.#overlay.getScreenCTM().inverse());
+    return [point.x, point.y];
+  }
+
+  #grab(event, handle) {
+    event.preventDefault();
+    handle.node.focus({preventScroll: true});
+    handle.node.setPointerCapture(event.pointerId);
+    const [x, y] = this.#spot(event);
+    // A point hangs beside its station: what the hand moves is the station.
+    const from = handle.want.moveTo ? placeOf(this.#side.axes[handle.want.stem], handle.want.station) : handle.at;
+    handle.grip = [from[0] - x, from[1] - y];
+  }
+
+  #drag(event, handle) {
+    if (!handle.grip || !this.#side) {
+      return;
+    }
+    const [x, y] = this.#spot(event).map((value, d) => value + handle.grip[d]);
+    if (handle.want.moveTo) {
+      handle.want.moveTo(nearest(this.#side.axes[handle.want.stem], [x, y]));
+    } else {
+      const {scale, left, top} = this.#side;
+      handle.want.put((x - left) / scale, (top - y) / scale);
+    }
+  }
+
+  #key(event, handle) {
+    if (event.altKey || event.ctrlKey || event.metaKey) {
+      return;
+    }
+    const {want, step} = handle;
+    const ways = {
+      ArrowRight: [step, 0], ArrowLeft: [-step, 0], ArrowUp: [0, step], ArrowDown: [0, -step],
+      PageUp: [0, 10 * step], PageDown: [0, -10 * step],
+    };
+    if (event.key in ways) {
+      const [right, up] = ways[event.key];
+      if (want.moveTo) {
+        want.moveTo(want.station + right + up);
+      } else {
+        want.moveBy(right, up);
+      }
+    } else if (want.moveTo && event.key === 'Home') {
+      want.moveTo(0);
+    } else if (want.moveTo && event.key === 'End') {
+      want.moveTo(this.end(want.stem));
+    } else {
+      return;
+    }
+    event.preventDefault();
+  }
+}
