@@ -18,6 +18,15 @@ public final class Tolerances {
    */
   public static final double EXACT = 1e-9;
 
+  /**
+   * The text of an equation, read and evaluated, against its code: some tens of roundings, and a
+   * few digits lost where either takes a difference. Absolute for angles.
+   */
+  public static final double TEXT_AGAINST_CODE = 1e-12;
+
+  /** A relative step to find a slope with: rounding over it is far below the slope. */
+  public static final double ROOT_STEP = 1e-6;
+
   /** Residual of a solution: largest unbalanced force or moment over the applied load. */
   public static final double RESIDUAL = 1e-9;
 

@@ -38,6 +38,7 @@ class GeneratedPagesTest {
     FAMILIES.put("SEC", new Family("Sections with a cavity", "sections"));
     FAMILIES.put("SWI", new Family("Swings", "swing"));
     FAMILIES.put("CUT", new Family("Cuts above the point", "cut-above-the-point"));
+    FAMILIES.put("LIM", new Family("Limits", "limits"));
   }
 
   private static final int DIGITS = 12;

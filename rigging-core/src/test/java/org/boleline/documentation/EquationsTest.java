@@ -1,0 +1,134 @@
+package org.boleline.documentation;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import org.boleline.Tolerances;
+import org.boleline.explain.Formula;
+import org.boleline.explain.Symbol;
+import org.boleline.internal.notation.Equation;
+import org.boleline.internal.notation.Term;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The text of every equation against its code: they cannot part. */
+class EquationsTest {
+  private static final int POINTS = 1000;
+
+  /** The least share of points at which both the code and the text must have a value. */
+  private static final double USED = 0.2;
+
+  private static final Set<String> COUNTS = Set.of("TAC-1 n", "TAC-1 s");
+
+  /** Powers of 1 / (1 - n): where n is nearly 1, rounding grows by that. */
+  private static final Map<String, Double> MOST = Map.of("FRI-9 n", 0.99, "FRI-10 n", 0.99);
+
+  static List<Formula> formulas() {
+    return Code.formulas();
+  }
+
+  @ParameterizedTest
+  @MethodSource("formulas")
+  void the_text_reads_as_an_equation_and_prints_the_same(Formula formula) {
+    Equation equation = Equation.parse(formula.text());
+
+    assertThat(equation.text()).isEqualTo(formula.text());
+    assertThat(equation.result()).isEqualTo(formula.result().name());
+  }
+
+  @ParameterizedTest
+  @MethodSource("formulas")
+  void the_text_has_the_symbols_of_the_formula_and_no_others(Formula formula) {
+    Equation equation = Equation.parse(formula.text());
+    TreeSet<String> names = new TreeSet<>();
+    equation.rewritten(
+        term -> {
+          if (term instanceof Term.Name name) {
+            names.add(name.name());
+          }
+          return term;
+        });
+    names.remove(Term.Name.PI);
+    names.remove(equation.result());
+    names.removeAll(equation.definitions().keySet());
+
+    assertThat(names)
+        .containsExactlyInAnyOrderElementsOf(formula.inputs().stream().map(Symbol::name).toList());
+  }
+
+  /** At random points; for an equation that is not solved, both its sides agree at the result. */
+  @ParameterizedTest
+  @MethodSource("formulas")
+  void the_text_gives_the_number_of_the_code(Formula formula) {
+    Equation equation = Equation.parse(formula.text());
+    Random random = new Random(formula.id().hashCode());
+    List<String> apart = new ArrayList<>();
+    int used = 0;
+    for (int i = 0; i < POINTS; i++) {
+      double[] inputs =
+          formula.inputs().stream().mapToDouble(s -> within(formula, s, random)).toArray();
+      Map<String, Double> numbers = new HashMap<>();
+      for (int k = 0; k < inputs.length; k++) {
+        numbers.put(formula.inputs().get(k).name(), inputs[k]);
+      }
+      double found = formula.value(inputs);
+      double off;
+      if (equation.solved()) {
+        double read = equation.value(numbers);
+        double scale = scale(formula, inputs, found);
+        off = read == found ? 0 : Math.abs(read - found) / scale;
+      } else {
+        numbers.put(equation.result(), found);
+        // by how much the result would have to move for both sides to agree
+        double difference = equation.difference(numbers);
+        numbers.put(equation.result(), found * (1 + Tolerances.ROOT_STEP));
+        double slope = (equation.difference(numbers) - difference) / Tolerances.ROOT_STEP;
+        off = found == 0 ? Double.NaN : Math.abs(difference / slope);
+      }
+      if (Double.isNaN(off)) {
+        continue;
+      }
+      used++;
+      if (off > Tolerances.TEXT_AGAINST_CODE) {
+        apart.add(numbers + ": code " + found + ", off by " + off);
+      }
+    }
+    assertThat(apart).isEmpty();
+    assertThat((double) used / POINTS).isGreaterThanOrEqualTo(USED);
+  }
+
+  /** The result or the greatest input of its unit: a difference loses digits. Angles: a radian. */
+  private static double scale(Formula formula, double[] inputs, double found) {
+    String unit = formula.result().unit();
+    if (unit.equals("rad")) {
+      return 1;
+    }
+    double scale = Math.abs(found);
+    for (int k = 0; k < inputs.length; k++) {
+      if (formula.inputs().get(k).unit().equals(unit)) {
+        scale = Math.max(scale, Math.abs(inputs[k]));
+      }
+    }
+    return scale;
+  }
+
+  private static double within(Formula formula, Symbol symbol, Random random) {
+    String name = formula.id() + " " + symbol.name();
+    double most = MOST.getOrDefault(name, symbol.most());
+    if (Double.isInfinite(symbol.least())) {
+      return 10 * random.nextDouble() - 5;
+    }
+    if (COUNTS.contains(name)) {
+      return symbol.least() + random.nextInt((int) (most - symbol.least()) + 1);
+    }
+    return Double.isInfinite(most)
+        ? symbol.least() + Math.pow(10, 3 * random.nextDouble() - 1)
+        : symbol.least() + (most - symbol.least()) * random.nextDouble();
+  }
+}
