@@ -103,13 +103,12 @@ class EquationsTest {
     assertThat((double) used / POINTS).isGreaterThanOrEqualTo(USED);
   }
 
-  /** The result or the greatest input of its unit: a difference loses digits. Angles: a radian. */
+  /**
+   * The result or the greatest input of its unit: a difference loses digits. Of angles at least 1.
+   */
   private static double scale(Formula formula, double[] inputs, double found) {
     String unit = formula.result().unit();
-    if (unit.equals("rad")) {
-      return 1;
-    }
-    double scale = Math.abs(found);
+    double scale = Math.max(unit.equals("rad") ? 1 : 0, Math.abs(found));
     for (int k = 0; k < inputs.length; k++) {
       if (formula.inputs().get(k).unit().equals(unit)) {
         scale = Math.max(scale, Math.abs(inputs[k]));

@@ -39,6 +39,9 @@ class GeneratedPagesTest {
     FAMILIES.put("SWI", new Family("Swings", "swing"));
     FAMILIES.put("CUT", new Family("Cuts above the point", "cut-above-the-point"));
     FAMILIES.put("LIM", new Family("Limits", "limits"));
+    FAMILIES.put("BEA", new Family("Tapered cantilever", "tapered-cantilever"));
+    FAMILIES.put("EQU", new Family("Balance by hand", "balance-by-hand"));
+    FAMILIES.put("RUL", new Family("Rules of thumb", "rules-of-thumb"));
   }
 
   private static final int DIGITS = 12;

@@ -121,4 +121,24 @@ public record Equation(
   public String mathml() {
     return MathmlNotation.math(text(), new MathmlNotation().equation(this));
   }
+
+  /**
+   * Returns a symbol's name in LaTeX, for math mode.
+   *
+   * @param name the name
+   * @return the text, without dollar signs
+   */
+  public static String latexName(String name) {
+    return new LatexNotation().name(name);
+  }
+
+  /**
+   * Returns a symbol's name in presentation MathML.
+   *
+   * @param name the name
+   * @return one {@code math} element
+   */
+  public static String mathmlName(String name) {
+    return MathmlNotation.math(name, new MathmlNotation().name(name));
+  }
 }
