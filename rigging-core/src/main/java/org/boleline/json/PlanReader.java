@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
+import org.boleline.study.StudyPlan;
 import org.boleline.wood.SpeciesPack;
 
 /**
@@ -47,16 +48,44 @@ public final class PlanReader {
     return plan(text, () -> species);
   }
 
+  /**
+   * Reads a plan and the studies that its file asks for, with the species data of this library.
+   *
+   * @param text the JSON text, not null
+   * @return the plan with its studies
+   * @throws PlanRefusedException if the text is no plan that can be analysed: with all reasons
+   */
+  public static StudyPlan readWithStudies(String text) {
+    return studyPlan(text, SpeciesPack::standard);
+  }
+
+  /**
+   * Reads a plan and the studies that its file asks for, with the species data of this library.
+   *
+   * @param stream the stream, read to its end or just past 1 MiB and left open, not null
+   * @return the plan with its studies
+   * @throws IOException if the stream cannot be read
+   * @throws PlanRefusedException if its text is no plan that can be analysed: with all reasons
+   */
+  public static StudyPlan readWithStudies(InputStream stream) throws IOException {
+    return readWithStudies(text(stream));
+  }
+
   private static Plan plan(String text, Supplier<SpeciesPack> species) {
+    return studyPlan(text, species).plan();
+  }
+
+  private static StudyPlan studyPlan(String text, Supplier<SpeciesPack> species) {
     requireNonNull(text, "text");
     Refusals refusals = Refusals.none();
     Json document = JsonText.parse(text, refusals);
     if (document == null) {
       throw new PlanRefusedException(refusals.list());
     }
-    Plan plan = new PlanReading(species).plan(Members.of(document, refusals));
+    PlanReading reading = new PlanReading(species);
+    Plan plan = reading.plan(Members.of(document, refusals));
     refusals.throwIfAny();
-    return plan;
+    return new StudyPlan(plan, reading.studies());
   }
 
   /**

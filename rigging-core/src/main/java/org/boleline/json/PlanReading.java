@@ -37,6 +37,7 @@ import org.boleline.stem.Root;
 import org.boleline.stem.ShapeIs;
 import org.boleline.stem.Stem;
 import org.boleline.stem.StemShape;
+import org.boleline.study.Study;
 import org.boleline.units.Amounts;
 import org.boleline.units.Density;
 import org.boleline.units.Kind;
@@ -67,6 +68,7 @@ final class PlanReading {
   private static final Quantity<Density> DENSITY = Amounts.kilogramsPerCubicMetre(1000);
 
   private final Supplier<SpeciesPack> species;
+  private List<Study> studies = List.of();
 
   /** Asks for the species data only if the plan names a species. */
   PlanReading(Supplier<SpeciesPack> species) {
@@ -102,8 +104,19 @@ final class PlanReading {
     if (limits != null) {
       plan.limits(limits);
     }
+    StudyReading reading = new StudyReading();
+    studies = reading.studies(m);
     m.noMore();
-    return plan.stated(m.refusals());
+    Plan stated = plan.stated(m.refusals());
+    if (!m.refusals().hasAny()) {
+      reading.check(stated);
+    }
+    return stated;
+  }
+
+  /** Returns the studies that stood beside the plan. */
+  List<Study> studies() {
+    return studies;
   }
 
   private static void format(Members m) {

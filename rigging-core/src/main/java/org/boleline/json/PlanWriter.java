@@ -22,6 +22,7 @@ import org.boleline.stem.Root;
 import org.boleline.stem.ShapeIs;
 import org.boleline.stem.Stem;
 import org.boleline.stem.StemShape;
+import org.boleline.study.StudyPlan;
 import org.boleline.units.Kind;
 import org.boleline.wood.Log;
 import org.boleline.wood.WoodProperties;
@@ -44,7 +45,21 @@ public final class PlanWriter {
    * @return JSON text, a line feed at its end
    */
   public static String write(Plan plan) {
-    return JsonText.print(plan(plan));
+    return JsonText.print(plan(plan).build());
+  }
+
+  /**
+   * Returns a plan with its studies as the text of a plan file.
+   *
+   * @param plan the plan with its studies, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String write(StudyPlan plan) {
+    ObjectBuilder object = plan(plan.plan());
+    if (!plan.studies().isEmpty()) {
+      object.putAll("studies", plan.studies(), study -> StudyWriting.study(study).build());
+    }
+    return JsonText.print(object.build());
   }
 
   /** Returns the places that were left to defaults. */
@@ -52,7 +67,7 @@ public final class PlanWriter {
     return taken.stream().map(Datum::name).collect(Collectors.toSet());
   }
 
-  private static Json plan(Plan plan) {
+  private static ObjectBuilder plan(Plan plan) {
     ObjectBuilder object = new ObjectBuilder().put("format", PlanReading.FORMAT);
     if (!plan.title().isEmpty()) {
       object.put("title", plan.title());
@@ -68,7 +83,7 @@ public final class PlanWriter {
     plan.rope().ifPresent(rope -> object.put("rope", rope(rope)));
     object.putAll("arrangements", plan.arrangements(), PlanWriter::arrangement);
     plan.limits().ifPresent(limits -> object.put("limits", LimitWriting.limits(limits)));
-    return object.build();
+    return object;
   }
 
   private static Json stem(Stem stem) {

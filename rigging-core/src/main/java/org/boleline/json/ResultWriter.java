@@ -35,6 +35,7 @@ import org.boleline.statics.Share;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.StemResult;
+import org.boleline.study.StudyAnswer;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 import org.jspecify.annotations.Nullable;
@@ -92,16 +93,42 @@ public final class ResultWriter {
    * @return JSON text, a line feed at its end
    */
   public static String write(Checks checks) {
+    return write(checks, List.of());
+  }
+
+  /**
+   * Returns checks, with the result of slow motion and drops they are of and the answers to
+   * studies, as the text of a result file.
+   *
+   * @param checks the checks, not null
+   * @param studies the answers, not null
+   * @return JSON text, a line feed at its end
+   */
+  public static String write(Checks checks, List<StudyAnswer> studies) {
     requireNonNull(checks, "checks");
-    return write(
-        checks.statics(),
-        checks.cautions(),
-        checks.drops().map(DropResult::taken).orElseGet(checks.statics()::taken),
-        index -> checks.drops().flatMap(drops -> drops.drops().get(index)),
-        index -> Optional.of(checks.arrangements().get(index)));
+    ObjectBuilder object =
+        object(
+            checks.statics(),
+            checks.cautions(),
+            checks.drops().map(DropResult::taken).orElseGet(checks.statics()::taken),
+            index -> checks.drops().flatMap(drops -> drops.drops().get(index)),
+            index -> Optional.of(checks.arrangements().get(index)));
+    if (!studies.isEmpty()) {
+      object.putAll("studies", studies, answer -> StudyWriting.answer(answer).build());
+    }
+    return JsonText.print(object.build());
   }
 
   private static String write(
+      StaticResult result,
+      List<Caution> cautions,
+      List<Datum> taken,
+      IntFunction<Optional<DropAnswer>> drops,
+      IntFunction<Optional<ArrangementChecks>> checks) {
+    return JsonText.print(object(result, cautions, taken, drops, checks).build());
+  }
+
+  private static ObjectBuilder object(
       StaticResult result,
       List<Caution> cautions,
       List<Datum> taken,
@@ -130,8 +157,7 @@ public final class ResultWriter {
                         index)
                     .build()));
     object.putAll("cautions", cautions, ResultWriter::caution);
-    object.putAll("taken", taken, ResultWriter::datum);
-    return JsonText.print(object.build());
+    return object.putAll("taken", taken, ResultWriter::datum);
   }
 
   /**

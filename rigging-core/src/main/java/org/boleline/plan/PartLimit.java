@@ -296,7 +296,7 @@ public final class PartLimit {
       reductions.get(i).checkRope(ropeDiameter, refusals.at("reductions").at(i));
     }
     int most = plan.arrangements().stream().mapToInt(a -> a.contacts().size()).max().orElse(0);
-    if (place != null && place.startsWith("contacts/") && !contactBelow(most)) {
+    if (place != null && place.matches("contacts/[0-9]+") && !contactBelow(most)) {
       refusals
           .at("place")
           .add(

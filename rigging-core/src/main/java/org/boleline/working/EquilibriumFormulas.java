@@ -35,6 +35,17 @@ public final class EquilibriumFormulas {
           "the work of the weight is what the rope takes up",
           Reading.DERIVED);
 
+  private static final Source SHIFT =
+      new Source(
+          "derived: parallel axes",
+          "disk less cavity about the outer centre, shifted to the centroid",
+          Reading.DERIVED);
+  private static final Source PIECES =
+      new Source(
+          "derived: pieces of rope",
+          "balance of a short piece of rope on its contact, one after the other",
+          Reading.DERIVED);
+
   private static final String ANY = "any forces, in one frame of axes";
 
   private static final Symbol X = any("x", "arm along x, from the cut to the force", "m");
@@ -233,6 +244,44 @@ public final class EquilibriumFormulas {
           "every part once",
           ENERGY,
           x -> x[0] + x[1]);
+
+  /** EQU-16: least second moment of area from the axis through the outer centre. */
+  public static final Formula SHIFTED_SECOND_MOMENT =
+      Formula.of(
+          "EQU-16",
+          "I_min = pi / 64 * D^4 - (pi / 64 * d^4 + pi / 4 * d^2 * e^2) - A * x_c^2",
+          positive("I_min", "least second moment of area", "m4"),
+          List.of(
+              positive("D", "outer diameter", "m"),
+              positive("d", "diameter of the cavity", "m"),
+              positive("e", "cavity off centre by", "m"),
+              positive("A", "area", "m2"),
+              any("x_c", "centroid, off centre by", "m")),
+          "round outside, one round cavity",
+          SHIFT,
+          x -> {
+            double outer = x[0] * x[0];
+            double cavity = x[1] * x[1];
+            double hole = Math.PI / 64 * (cavity * cavity) + Math.PI / 4 * cavity * (x[2] * x[2]);
+            return Math.PI / 64 * (outer * outer) - hole - x[3] * (x[4] * x[4]);
+          });
+
+  /** EQU-17: tension ratio over a round contact, from short pieces of rope in balance. */
+  public static final Formula BY_PIECES =
+      Formula.of(
+          "EQU-17",
+          "t = ((1 + mu * w / (2 * n)) / (1 - mu * w / (2 * n)))^n",
+          new Symbol("t", "tight-side over slack-side tension", "1", 1, NO_LIMIT),
+          List.of(
+              new Symbol("mu", "coefficient of friction", "1", 0.05, 0.6),
+              new Symbol("w", "turn of the rope", "rad", 0, 12 * Math.PI),
+              new Symbol("n", "pieces", "1", 1000, NO_LIMIT)),
+          "every piece presses with the mean of its tensions times its turn; for many pieces FRI-2",
+          PIECES,
+          x -> {
+            double half = x[0] * x[1] / (2 * x[2]);
+            return Math.pow((1 + half) / (1 - half), x[2]);
+          });
 
   private EquilibriumFormulas() {}
 

@@ -128,7 +128,7 @@ public final class Worksheet {
   }
 
   /**
-   * Returns the steps of all lines, those of two routes too.
+   * Returns the steps of all lines, those of two routes too, each once.
    *
    * @return the steps, in order
    */
@@ -141,7 +141,7 @@ public final class Worksheet {
         steps.addAll(List.of(two.first(), two.second()));
       }
     }
-    return List.copyOf(steps);
+    return steps.stream().distinct().toList();
   }
 
   /** The number of the line that shows a step by itself, or zero. */

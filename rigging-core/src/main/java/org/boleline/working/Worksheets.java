@@ -8,6 +8,7 @@ import javax.measure.quantity.Energy;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
 import org.boleline.drop.Caught;
+import org.boleline.drop.CutFormulas;
 import org.boleline.drop.CutGeometry;
 import org.boleline.drop.DropFormulas;
 import org.boleline.drop.DropFound;
@@ -38,6 +39,7 @@ import org.boleline.rope.TwoLegForce;
 import org.boleline.rope.Wraps;
 import org.boleline.stem.TaperedCantilever;
 import org.boleline.units.Kind;
+import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
 import org.boleline.wood.Log;
 import org.boleline.wood.Section;
@@ -50,16 +52,32 @@ import org.boleline.wood.WoodFormulas;
  * <p>The balance of a solved rig has worksheets of its own, in {@link RigWorksheets}.
  */
 public final class Worksheets {
+  /** So many that the second route to a tension ratio is good to a few millionths. */
+  private static final int PIECES = 100_000;
+
   private Worksheets() {}
 
   /**
-   * Makes the worksheet of the tensions at one contact.
+   * Makes the worksheet of the tensions at one contact. A fixed round contact has its ratio piece
+   * by piece as a second route.
    *
    * @param tensions the tensions
    * @return the worksheet
    */
   public static Worksheet of(ContactTensions tensions) {
-    return Worksheet.ofSteps("Tension over a contact", tensions.steps());
+    Worksheet sheet = Worksheet.ofSteps("Tension over a contact", tensions.steps());
+    Step ratio = tensions.steps().get(0);
+    if (ratio.formula() != FrictionFormulas.CAPSTAN) {
+      return sheet;
+    }
+    return sheet.plus(
+        List.of(
+            new Line.TwoRoutes(
+                "Tension ratio",
+                "by the law of belt friction",
+                ratio,
+                "by the balance of many short pieces of the rope",
+                EquilibriumFormulas.BY_PIECES.step(ratio.input(0), ratio.input(1), PIECES))));
   }
 
   /**
@@ -245,13 +263,29 @@ public final class Worksheets {
   }
 
   /**
-   * Makes the worksheet of a section's properties.
+   * Makes the worksheet of a section's properties, with its least second moment of area about a
+   * shifted axis as a second route.
    *
    * @param section the section
    * @return the worksheet
    */
   public static Worksheet of(Section section) {
-    return Worksheet.ofSteps("Properties of a section", section.steps());
+    List<Step> steps = section.steps();
+    Step least = last(steps, WoodFormulas.LEAST_SECOND_MOMENT);
+    return Worksheet.ofSteps("Properties of a section", steps)
+        .plus(
+            List.of(
+                new Line.TwoRoutes(
+                    "Least second moment of area",
+                    "in one formula",
+                    least,
+                    "about the outer centre, then shifted to the centroid",
+                    EquilibriumFormulas.SHIFTED_SECOND_MOMENT.step(
+                        least.input(0),
+                        least.input(1),
+                        least.input(2),
+                        last(steps, WoodFormulas.AREA).result(),
+                        last(steps, WoodFormulas.CENTROID_POSITION).result()))));
   }
 
   /**
@@ -309,13 +343,26 @@ public final class Worksheets {
   }
 
   /**
-   * Makes the worksheet of a standard fall.
+   * Makes the worksheet of a standard fall, with that of one metre of the rope as a second route.
    *
    * @param fall the fall
    * @return the worksheet
    */
   public static Worksheet of(StandardFall fall) {
-    return Worksheet.ofSteps("Standard fall", fall.steps());
+    Worksheet sheet = Worksheet.ofSteps("Standard fall", fall.steps());
+    double weight = fall.steps().get(0).result();
+    Step peak = fall.steps().get(fall.steps().size() - 1);
+    if (peak.formula() != DropFormulas.STANDARD_PEAK) {
+      return sheet;
+    }
+    return sheet.plus(
+        List.of(
+            new Line.TwoRoutes(
+                "Greatest tension",
+                "by fall factor",
+                peak,
+                "of one metre of the rope: k = EA / 1 m, h = f times 1 m",
+                DropFormulas.LINEAR_PEAK.step(weight, peak.input(2), peak.input(1)))));
   }
 
   /**
@@ -328,6 +375,7 @@ public final class Worksheets {
   public static Worksheet of(Caught caught) {
     return Worksheet.ofSteps("Catch on a locked rope", caught.steps())
         .plus(energies(caught.steps()))
+        .plus(searched(caught.steps(), caught.peak()))
         .plus(account(caught.energy()));
   }
 
@@ -351,7 +399,10 @@ public final class Worksheets {
   public static Worksheet of(DropFound drop) {
     Worksheet sheet = Worksheet.ofSteps("Drop of arrangement " + drop.id(), drop.steps());
     if (drop.energy().isPresent()) {
-      sheet = sheet.plus(account(drop.energy().get()));
+      sheet =
+          sheet
+              .plus(searched(drop.steps(), drop.loads().loadLeg()))
+              .plus(account(drop.energy().get()));
     }
     sheet = sheet.plus(List.of(new Line.Remark(drop.knownBias())));
     if (drop.inTime().isPresent()) {
@@ -395,13 +446,29 @@ public final class Worksheets {
   }
 
   /**
-   * Makes the worksheet of a cut above the point that holds the piece.
+   * Makes the worksheet of a cut above the point that holds the piece. A plumb stem with the point
+   * on its axis has the short formula as a second route.
    *
    * @param cut the geometry
    * @return the worksheet
    */
   public static Worksheet of(CutGeometry cut) {
-    return Worksheet.ofSteps("Fall of a piece that is cut above the point", cut.steps());
+    Worksheet sheet = Worksheet.ofSteps("Fall of a piece that is cut above the point", cut.steps());
+    Step depth = last(cut.steps(), CutFormulas.POINT_DEPTH);
+    Step leg = last(cut.steps(), CutFormulas.LOAD_LEG);
+    Step fall = last(cut.steps(), CutFormulas.BALANCE_FALL);
+    if (depth.input(1) != 0 || depth.input(3) != 0) {
+      return sheet;
+    }
+    return sheet.plus(
+        List.of(
+            new Line.TwoRoutes(
+                "Fall of the balance point",
+                "from place to place",
+                fall,
+                "by the short formula of a plumb stem",
+                CutFormulas.PLUMB_FALL.step(
+                    depth.input(0), depth.input(2), fall.input(0), fall.input(1), leg.input(1)))));
   }
 
   /**
@@ -454,6 +521,18 @@ public final class Worksheets {
             EquilibriumFormulas.WORK_OF_WEIGHT.step(peak.input(0), peak.input(2), stretch.result()),
             "taken up by the spring",
             EquilibriumFormulas.SPRING_ENERGY.step(peak.input(1), stretch.result())));
+  }
+
+  /** What to say where no formula gives the peak. */
+  private static List<Line> searched(List<Step> steps, Quantity<Force> peak) {
+    return steps.stream().anyMatch(step -> step.formula() == DropFormulas.LINEAR_PEAK)
+        ? List.of()
+        : List.of(
+            new Line.Remark(
+                "The rope's curve gives no formula for the peak. Its load leg, "
+                    + QuantityText.print(peak, Kind.FORCE)
+                    + ", is searched for: the tension at which the energy left, DRO-13, is"
+                    + " nothing."));
   }
 
   private static List<Line> account(EnergyAccount energy) {

@@ -38,6 +38,7 @@ class GeneratedPagesTest {
     FAMILIES.put("SEC", new Family("Sections with a cavity", "sections"));
     FAMILIES.put("SWI", new Family("Swings", "swing"));
     FAMILIES.put("CUT", new Family("Cuts above the point", "cut-above-the-point"));
+    FAMILIES.put("STU", new Family("Studies", "studies"));
     FAMILIES.put("LIM", new Family("Limits", "limits"));
     FAMILIES.put("BEA", new Family("Tapered cantilever", "tapered-cantilever"));
     FAMILIES.put("EQU", new Family("Balance by hand", "balance-by-hand"));

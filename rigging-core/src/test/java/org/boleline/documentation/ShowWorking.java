@@ -43,7 +43,8 @@ final class ShowWorking {
       if (line instanceof Line.TwoRoutes two) {
         out.println(two.what() + ": " + two.firstRoute() + " " + two.first().result());
         out.println("  " + two.secondRoute() + " " + two.second().result());
-        out.println("  relative difference below 1e-12: " + (two.differenceRatio() < 1e-12));
+        out.println(
+            "  relative difference below 1e-12: " + (Math.abs(two.differenceRatio()) < 1e-12));
       }
     }
     // endregion

@@ -77,6 +77,8 @@ class LimitsFileTest {
             + " /limits/parts/7/station | CONFLICT",
         "\"capacity\": \"20 MPa\", \"stem\": \"oak\" | \"capacity\": \"20 MPa\", \"stem\": \"elm\" |"
             + " /limits/parts/7/stem | UNKNOWN_REFERENCE",
+        "\"place\": \"contacts/0\" | \"place\": \"contacts/\" | /limits/parts/1/place |"
+            + " OUT_OF_RANGE",
         "\"place\": \"contacts/0\" | \"place\": \"contacts/2\" | /limits/parts/1/place |"
             + " UNKNOWN_REFERENCE",
         "\"place\": \"contacts/0\" | \"place\": \"piece\" | /limits/parts/1/place | OUT_OF_RANGE",

@@ -18,6 +18,7 @@ import javax.measure.Quantity;
 import org.boleline.drop.CatchPath;
 import org.boleline.drop.CatchPoint;
 import org.boleline.drop.Caught;
+import org.boleline.drop.CutGeometry;
 import org.boleline.drop.DropFound;
 import org.boleline.drop.DropResult;
 import org.boleline.drop.Drops;
@@ -223,6 +224,14 @@ final class Sheets {
     add(all, "friction catch", Worksheets.of(caught), caught.peak(), Kind.FORCE);
     LetRun run = rope.letRun(DropSpec.Slipping.of(kilonewtons(3)));
     add(all, "run-out", Worksheets.of(run), ((LetRun.Stopped) run).run(), Kind.LENGTH);
+    CutGeometry.Builder above =
+        CutGeometry.builder()
+            .cutHeight(metres(12))
+            .piece(metres(3), metres(1.3))
+            .tie(metres(0.5))
+            .attachment(metres(0.4))
+            .sling(metres(0.3));
+    add(all, "cut", Worksheets.of(above.build()), above.build().fall(), Kind.LENGTH);
     Swing swing = Swing.of(kilograms(150), metres(6), degrees(50));
     add(all, "swing", Worksheets.of(swing), swing.greatestTension(), Kind.FORCE);
     Swing slack = swing.withSlack(metres(1));

@@ -204,7 +204,8 @@ class WorksheetTest {
     assertThat(sheet.plainText()).contains("range 0.05 to 0.6: OUTSIDE");
     assertThat(sheet.html()).contains("0.05 to 0.6: OUTSIDE");
     assertThat(sheet.markdown()).contains("0.05 to 0.6: OUTSIDE");
-    assertThat(sheet.cautions()).hasSize(1);
+    assertThat(sheet.cautions().stream().map(caution -> caution.values().get("formula")))
+        .containsExactly("FRI-2", "EQU-17");
   }
 
   /** The pound-force is exactly 4.4482216152605 N: CGPM 1901 and the agreement of 1959. */

@@ -69,6 +69,7 @@ final class LatexNotation extends Notation {
       case "sqrt" -> "\\sqrt{" + list(terms, "") + "}";
       case "abs" -> "\\left|" + list(terms, "") + "\\right|";
       case "ceil" -> "\\left\\lceil " + list(terms, "") + "\\right\\rceil";
+      case "factorial" -> within(terms.get(0), ATOM) + "!";
       default ->
           FUNCTIONS.getOrDefault(function, "\\" + function) + parenthesized(list(terms, ", "));
     };

@@ -96,6 +96,7 @@ final class MathmlNotation extends Notation {
       case "sqrt" -> "<msqrt>" + row(inner) + "</msqrt>";
       case "abs" -> row(operator("|") + inner + operator("|"));
       case "ceil" -> row(operator("\u2308") + inner + operator("\u2309"));
+      case "factorial" -> row(within(terms.get(0), ATOM) + operator("!"));
       default ->
           row(
               "<mi>"

@@ -48,9 +48,11 @@ final class PlainNotation extends Notation {
 
   @Override
   String call(String function, List<Term> terms) {
-    return function.equals("abs")
-        ? "|" + list(terms, "") + "|"
-        : function + "(" + list(terms, ", ") + ")";
+    return switch (function) {
+      case "abs" -> "|" + list(terms, "") + "|";
+      case "factorial" -> within(terms.get(0), ATOM) + "!";
+      default -> function + "(" + list(terms, ", ") + ")";
+    };
   }
 
   @Override

@@ -29,7 +29,7 @@ final class Reading {
   private static final Pattern TOKEN =
       Pattern.compile(
           "\\s*([0-9]+(?:\\.[0-9]+)?(?:e[-+]?[0-9]+)?|[A-Za-z][A-Za-z0-9]*(?:_[A-Za-z0-9]+)*"
-              + "|\\.\\.\\.|<=|>=|[-+*/^()|,=<>])");
+              + "|\\.\\.\\.|<=|>=|[-+*/^()|,=<>!])");
 
   private final String text;
   private final List<String> tokens = new ArrayList<>();
@@ -136,6 +136,9 @@ final class Reading {
 
   private Term power() {
     Term base = atom();
+    if (took("!")) {
+      return new Call("factorial", List.of(base));
+    }
     return took("^") ? new Joined('^', base, atom()) : base;
   }
 

@@ -121,7 +121,7 @@ public sealed interface Term {
   }
 
   /**
-   * A function of terms; {@code abs} is written with bars.
+   * A function of terms; {@code abs} is written with bars, {@code factorial} with a mark behind.
    *
    * @param function its name, one of {@link Reading#FUNCTIONS}
    * @param terms what it takes
@@ -151,8 +151,17 @@ public sealed interface Term {
         case "min" -> Math.min(a, b);
         case "ceil" -> Math.ceil(a);
         case "abs" -> Math.abs(a);
+        case "factorial" -> factorial(a);
         default -> throw new IllegalArgumentException("unknown function " + function);
       };
+    }
+
+    private static double factorial(double n) {
+      double product = n == Math.rint(n) && n >= 0 ? 1 : Double.NaN;
+      for (int i = 2; i <= n; i++) {
+        product *= i;
+      }
+      return product;
     }
 
     @Override

@@ -10,7 +10,7 @@
  * condition  = sum ( "&lt;" | "&gt;" | "&lt;=" | "&gt;=" | "=" ) sum
  * sum        = [ "-" ] product { ( "+" | "-" ) product } ; x + x^2 + ... + x^n is read as one
  * product    = power { ( "*" | "/" ) power }
- * power      = atom [ "^" atom ]
+ * power      = atom [ "!" | "^" atom ]
  * atom       = number [ "deg" ] | name | function "(" sum { "," sum } ")" | "|" sum "|" | "(" sum ")"
  * </pre>
  *

@@ -25,6 +25,7 @@ class EquationTest {
         "x = -2^2; -4",
         "x = (2^(1 / 2))^2; 2",
         "x = |3 - 5|; 2",
+        "x = (n + 1)! / n!; 4",
         "x = a + a^2 + ... + a^n; 14",
         "x = 1 where a > n, 7 where n = 3, else 9; 7",
         "x = sin(30 deg); 0.5",

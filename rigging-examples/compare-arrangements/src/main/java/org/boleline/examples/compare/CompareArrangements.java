@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -20,10 +21,10 @@ import org.boleline.explain.Refusal;
 import org.boleline.json.PlanReader;
 import org.boleline.json.ResultWriter;
 import org.boleline.limits.Checks;
-import org.boleline.plan.Plan;
 import org.boleline.statics.Outcome;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
+import org.boleline.study.StudyPlan;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -141,10 +142,11 @@ public final class CompareArrangements {
 
   private int answer(InputStream in, PrintStream out, PrintStream err, Charset charset) {
     try {
-      StaticResult result = Statics.analyse(plan(in));
+      StudyPlan plan = plan(in);
+      StaticResult result = Statics.analyse(plan.plan());
       if (json) {
         Checks checks = Checks.of(Drops.analyse(result));
-        out.writeBytes(ResultWriter.write(checks).getBytes(StandardCharsets.UTF_8));
+        out.writeBytes(ResultWriter.write(checks, plan.answers()).getBytes(StandardCharsets.UTF_8));
       } else {
         out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
       }
@@ -172,13 +174,18 @@ public final class CompareArrangements {
     }
   }
 
-  private Plan plan(InputStream in) throws IOException {
+  private StudyPlan plan(InputStream in) throws IOException {
     if (file == null) {
       try (InputStream demo = CompareArrangements.class.getResourceAsStream("hornbeam.json")) {
-        return PlanReader.read(Objects.requireNonNull(demo, "hornbeam.json"));
+        return PlanReader.readWithStudies(Objects.requireNonNull(demo, "hornbeam.json"));
       }
     }
-    return file.equals(STANDARD_INPUT) ? PlanReader.read(in) : PlanReader.read(Path.of(file));
+    if (file.equals(STANDARD_INPUT)) {
+      return PlanReader.readWithStudies(in);
+    }
+    try (InputStream stream = Files.newInputStream(Path.of(file))) {
+      return PlanReader.readWithStudies(stream);
+    }
   }
 
   private static String why(Exception e) {

@@ -32,8 +32,8 @@ final class LimitRows {
     return "What each part has to take against what the plan says it can; the greatest demand over"
         + " capacity first, which is the weakest link. Of each part the worst place and state is"
         + " shown; the JSON result has them all. A capacity with a star is a working load limit: it"
-        + " holds its maker's factor already. A factor is asked by whom the plan names, not by this"
-        + " program.";
+        + " holds its maker's factor already. Last stands the factor that is asked, by whom the plan"
+        + " names and not by this program, and whether it is met.";
   }
 
   /** The table; without rows if nothing was checked. */
@@ -54,8 +54,7 @@ final class LimitRows {
               List.of()));
       worst(arrangement).forEach(check -> rows.add(row(check, units)));
     }
-    return new Table(
-        List.of("demand", "capacity", "used", "factor", "asked", "met"), List.copyOf(rows));
+    return new Table(List.of("demand", "capacity", "used", "factor", "asked"), List.copyOf(rows));
   }
 
   /** Each part at its worst, by use; ratios of diameters last. */
@@ -85,10 +84,14 @@ final class LimitRows {
                 ? NOTHING
                 : Figures.fixed(100 * check.usedShare(), 0) + Scale.HARD_BLANK + "%",
             number(check.factorFound()),
-            check.factorAsked().isPresent()
-                ? QuantityText.number(check.factorAsked().getAsDouble())
-                : NOTHING,
-            check.met().map(met -> met ? "yes" : "no").orElse(NOTHING)));
+            check
+                .met()
+                .map(met -> QuantityText.number(check.factorAsked().orElseThrow()) + yesOrNo(met))
+                .orElse(NOTHING)));
+  }
+
+  private static String yesOrNo(boolean met) {
+    return met ? ": yes" : ": no";
   }
 
   private static String number(OptionalDouble number) {
@@ -109,7 +112,7 @@ final class LimitRows {
                       case RUN -> ", let run";
                     })
             .orElse("");
-    String where = check.where().startsWith("at ") ? " " + check.where() : "";
+    String where = check.where().startsWith("at point") ? " " + check.where() : "";
     return Page.clean(check.name()) + where + state;
   }
 

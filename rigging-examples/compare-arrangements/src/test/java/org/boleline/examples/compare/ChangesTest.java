@@ -11,7 +11,6 @@ import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
 import org.boleline.rope.FrictionRing;
 import org.boleline.rope.Motion;
-import org.boleline.rope.Rope;
 import org.boleline.statics.ContactResult;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
@@ -219,7 +218,7 @@ class ChangesTest {
             .build();
     Plan plan =
         Plans.HORNBEAM.toBuilder()
-            .rope(Rope.UNSTATED.withLinearDensity(kilogramsPerMetre(0.8)))
+            .rope(Plans.HORNBEAM.rope().orElseThrow().withLinearDensity(kilogramsPerMetre(0.8)))
             .arrangements(List.of(named(without, "before"), named(weighed, "after")))
             .build();
     StaticResult result = Statics.analyse(plan);

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.boleline.drop.Drops;
 import org.boleline.json.ResultWriter;
+import org.boleline.limits.Checks;
 import org.boleline.statics.Statics;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,13 +75,13 @@ class CompareArrangementsTest {
 
   @Test
   void gives_the_result_as_json_whatever_the_output_can_show() throws IOException {
-    String expected = ResultWriter.write(Drops.analyse(Statics.analyse(Plans.HORNBEAM)));
+    String expected = ResultWriter.write(Checks.of(Drops.analyse(Statics.analyse(Plans.HORNBEAM))));
     assertThat(Run.of("--json")).isEqualTo(new Run(0, expected, ""));
 
     Run pole = Run.of(file("pole.json"), "--json", "--units", "us");
     assertThat(pole.status()).isEqualTo(3);
     assertThat(pole.out())
-        .isEqualTo(ResultWriter.write(Drops.analyse(Statics.analyse(Plans.POLE))));
+        .isEqualTo(ResultWriter.write(Checks.of(Drops.analyse(Statics.analyse(Plans.POLE)))));
 
     java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
     CompareArrangements.run(

@@ -1,0 +1,274 @@
+package org.boleline.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.boleline.drop.CutGeometry;
+import org.boleline.explain.PlanRefusedException;
+import org.boleline.explain.Refusal;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Contact;
+import org.boleline.plan.DropSpec;
+import org.boleline.plan.Piece;
+import org.boleline.plan.Plan;
+import org.boleline.stem.Diameters;
+import org.boleline.stem.Stem;
+import org.boleline.stem.StemShape;
+import org.boleline.units.Amounts;
+import org.boleline.units.Kind;
+import org.boleline.units.Si;
+
+/**
+ * A straight stem taken down from its tip, piece by piece, each caught on a point below its cut.
+ *
+ * <p>At each cut the stem ends there. The first contact of the arrangement moves below the cut;
+ * other contacts stay if they are below it, and go otherwise. Fall, load leg and the distance from
+ * tie to centre of gravity follow from where point and tie are; how the rope is held is that of the
+ * arrangement's drop. Pieces are the plain wood of the stem, without what hangs on it.
+ *
+ * @param cuts the cuts, from the tip down
+ */
+public record CutPlan(List<Cut> cuts) {
+  /**
+   * One cut.
+   *
+   * @param at station of the cut
+   * @param length length of the piece
+   * @param mass mass of the piece
+   * @param fall how far its centre of gravity falls before the rope is taut
+   * @param value what is read
+   * @param halved the greater of what is read if the piece comes down in two halves
+   */
+  public record Cut(Figure at, Figure length, Figure mass, Found fall, Found value, Found halved) {}
+
+  /**
+   * Makes a cut plan.
+   *
+   * @param cuts the cuts, from the tip down
+   */
+  public CutPlan {
+    cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * Works a cut plan out.
+   *
+   * @equation as {@link CutGeometry} for the fall, and the reading for its number
+   * @validity straight stems; the stem that remains is that of the plan up to the cut
+   * @source derived
+   * @accuracy as the reading
+   * @param plan the plan, not null
+   * @param arrangement id of an arrangement with a drop, not null
+   * @param lengths lengths of the pieces, from the tip down, each above zero, together less than
+   *     the stem, not null
+   * @param tie from the cut up to where the rope is tied to the piece, not null
+   * @param attachment from the cut down to where the first contact is fixed, not null
+   * @param reading what is read at each cut, such as the load leg of the rope made fast, not null
+   * @return the cut plan
+   * @throws PlanRefusedException if the plan has no such arrangement, it states no drop, its first
+   *     contact is on no straight stem, or the pieces are longer than the stem
+   */
+  public static CutPlan of(
+      Plan plan,
+      String arrangement,
+      List<Quantity<Length>> lengths,
+      Quantity<Length> tie,
+      Quantity<Length> attachment,
+      Reading reading) {
+    Arrangement of = Evaluation.find(plan, arrangement);
+    Cutting cutting =
+        new Cutting(plan, of, metres(tie, "tie"), metres(attachment, "attachment"), reading);
+    List<Cut> cuts = new ArrayList<>();
+    double top = cutting.length();
+    for (Quantity<Length> length : lengths) {
+      double at = top - Si.valueAboveZero(length, Kind.LENGTH, "length");
+      if (at <= 0) {
+        throw refused("/stems", "pieces that leave a part of the stem", "longer ones");
+      }
+      cuts.add(cutting.cut(top, at));
+      top = at;
+    }
+    return new CutPlan(cuts);
+  }
+
+  private static double metres(Quantity<Length> quantity, String name) {
+    return Si.valueZeroOrMore(quantity, Kind.LENGTH, name);
+  }
+
+  private static PlanRefusedException refused(String place, String wants, String got) {
+    return new PlanRefusedException(List.of(new Refusal(Refusal.Code.CONFLICT, place, wants, got)));
+  }
+
+  /** The cutting of one stem. */
+  private static final class Cutting {
+    private final Plan plan;
+    private final Arrangement of;
+    private final Stem stem;
+    private final StemShape.Straight shape;
+    private final DropSpec drop;
+    private final double tie;
+    private final double attachment;
+    private final Reading reading;
+
+    Cutting(Plan plan, Arrangement of, double tie, double attachment, Reading reading) {
+      this.plan = plan;
+      this.of = of;
+      this.tie = tie;
+      this.attachment = attachment;
+      this.reading = reading;
+      String place = "/arrangements/" + plan.arrangements().indexOf(of);
+      String id = of.contacts().get(0).stem();
+      stem = plan.stems().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+      if (!(stem.shape() instanceof StemShape.Straight straight)) {
+        throw refused(place + "/contacts/0/stem", "a straight stem", "another one");
+      }
+      shape = straight;
+      drop =
+          of.drop()
+              .orElseThrow(
+                  () -> refused(place + "/drop", "a drop that says how it is held", "none"));
+    }
+
+    double length() {
+      return Si.value(stem.length(), Kind.LENGTH, "length");
+    }
+
+    Cut cut(double top, double at) {
+      double[] wood = wood(top, at);
+      double middle = (top + at) / 2;
+      Found upper = value(top, middle);
+      Found lower = value(middle, at);
+      Found fall = Found.none("the tie is above the piece");
+      if (tie <= top - at) {
+        fall = Found.of(Figure.of(geometry(top, at, wood[1]).fall(), Kind.LENGTH));
+      }
+      return new Cut(
+          Figure.of(at, Kind.LENGTH),
+          Figure.of(top - at, Kind.LENGTH),
+          Figure.of(wood[0], Kind.MASS),
+          fall,
+          value(top, at),
+          upper.figure().isEmpty() || upper.si() > lower.si() ? upper : lower);
+    }
+
+    private Found value(double top, double at) {
+      if (tie > top - at) {
+        return Found.none("the tie is above the piece");
+      }
+      try {
+        return reading.value(plan(top, at), of.id());
+      } catch (PlanRefusedException e) {
+        return Reading.refused(e);
+      }
+    }
+
+    private CutGeometry geometry(double top, double at, double balance) {
+      Contact point = of.contacts().get(0);
+      return CutGeometry.builder()
+          .cutHeight(
+              Amounts.metres(at * Math.cos(Si.value(shape.heading().lean(), Kind.ANGLE, "lean"))))
+          .piece(Amounts.metres(top - at), Amounts.metres(balance))
+          .tie(Amounts.metres(tie))
+          .attachment(Amounts.metres(attachment))
+          .sling(point.sling())
+          .offset(point.offset())
+          .heading(shape.heading())
+          .build();
+    }
+
+    private Plan plan(double top, double at) {
+      double[] wood = wood(top, at);
+      CutGeometry geometry = geometry(top, at, wood[1]);
+      List<Contact> contacts = new ArrayList<>();
+      Contact first = of.contacts().get(0);
+      contacts.add(
+          Contact.of(stem.id(), Amounts.metres(Math.max(0, at - attachment)), first.hardware())
+              .withSling(first.sling())
+              .withOffset(first.offset()));
+      for (Contact contact : of.contacts().subList(1, of.contacts().size())) {
+        if (!contact.stem().equals(stem.id())
+            || Si.value(contact.at(), Kind.LENGTH, "at") < at - attachment) {
+          contacts.add(contact);
+        }
+      }
+      DropSpec fall =
+          DropSpec.of(geometry.fall(), drop.hold())
+              .withTieToCentre(Amounts.metres(Math.abs(wood[1] - tie)))
+              .withLoadLeg(geometry.loadLeg());
+      return plan.toBuilder()
+          .piece(Piece.of(Amounts.kilograms(wood[0])))
+          .stems(
+              plan.stems().stream().map(s -> s.id().equals(stem.id()) ? remaining(at) : s).toList())
+          .arrangements(List.of(of.toBuilder().contacts(contacts).drop(fall).build()))
+          .build();
+    }
+
+    private Stem remaining(double at) {
+      return stem.toBuilder()
+          .shape(StemShape.Straight.of(shape.heading(), Amounts.metres(at)))
+          .diameters(Diameters.of(entries(at)))
+          .masses(
+              stem.masses().stream()
+                  .filter(m -> Si.value(m.at(), Kind.LENGTH, "at") <= at)
+                  .toList())
+          .marks(
+              stem.marks().stream().filter(m -> Si.value(m.at(), Kind.LENGTH, "at") <= at).toList())
+          .build();
+    }
+
+    private List<Diameters.Entry> entries(double at) {
+      List<Diameters.Entry> entries = new ArrayList<>();
+      for (Diameters.Entry entry : stem.diameters().entries()) {
+        if (Si.value(entry.at(), Kind.LENGTH, "at") < at) {
+          entries.add(entry);
+        }
+      }
+      Diameters d = stem.diameters();
+      double[] stations = d.stations(Kind.LENGTH);
+      entries.add(
+          Diameters.Entry.of(
+              Amounts.metres(at),
+              Amounts.metres(linear(stations, d.outer(Kind.LENGTH), at)),
+              Amounts.metres(linear(stations, d.cavity(Kind.LENGTH), at))));
+      return entries;
+    }
+
+    private static double linear(double[] x, double[] y, double at) {
+      for (int i = 0; i + 1 < x.length; i++) {
+        if (at <= x[i + 1] && x[i + 1] > x[i]) {
+          return y[i] + (y[i + 1] - y[i]) * (at - x[i]) / (x[i + 1] - x[i]);
+        }
+      }
+      return y[y.length - 1];
+    }
+
+    /** Mass of the wood between two stations, and its balance point above the lower one. */
+    private double[] wood(double top, double at) {
+      Diameters d = stem.diameters();
+      double[] x = d.stations(Kind.LENGTH);
+      double[] outer = d.outer(Kind.LENGTH);
+      double[] cavity = d.cavity(Kind.LENGTH);
+      double volume = 0;
+      double moment = 0;
+      for (int i = 0; i + 1 < x.length; i++) {
+        double low = Math.max(at, x[i]);
+        double high = Math.min(top, x[i + 1]);
+        if (high > low) {
+          // Simpson's rule: exact, since the area is a square of a line
+          for (int k = 0; k < 3; k++) {
+            double s = low + (high - low) * k / 2;
+            double share = (s - x[i]) / (x[i + 1] - x[i]);
+            double o = outer[i] + (outer[i + 1] - outer[i]) * share;
+            double c = cavity[i] + (cavity[i + 1] - cavity[i]) * share;
+            double slice = Math.PI / 4 * (o * o - c * c) * (high - low) * (k == 1 ? 4.0 : 1.0) / 6;
+            volume += slice;
+            moment += slice * (s - at);
+          }
+        }
+      }
+      double density = Si.value(stem.wood().density(), Kind.DENSITY, "density");
+      return new double[] {density * volume, moment / volume};
+    }
+  }
+}
