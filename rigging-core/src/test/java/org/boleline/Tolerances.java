@@ -221,6 +221,18 @@ public final class Tolerances {
   /** The power with which a difference falls, absolute, one decade above its limit. */
   public static final double POWER = 0.02;
 
+  /**
+   * Means over ten thousand to a hundred thousand scrambled Sobol points, absolute for numbers of
+   * order 1: several times the spread over scrambles.
+   */
+  public static final double MANY_SAMPLES = 2e-3;
+
+  /** A share from its quantile and back: near the ends, cancellation in 2p - 1 and in erfc. */
+  public static final double BACK_FROM_A_TAIL = 1e-6;
+
+  /** Quantiles of another library, which finds some of them by a search to 1e-9 of the value. */
+  public static final double OTHER_QUANTILES = 1e-8;
+
   private Tolerances() {}
 
   /**

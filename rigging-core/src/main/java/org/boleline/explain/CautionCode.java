@@ -136,7 +136,15 @@ public enum CautionCode {
   /** A slack rope comes taut with the piece moving along it. */
   ROPE_COMES_TAUT(
       "The rope goes slack and comes taut {count} times, at most with {speed} along it, like a fall"
-          + " of {height}: how hard it pulls then is not in the tensions of the swing.");
+          + " of {height}: how hard it pulls then is not in the tensions of the swing."),
+  /** Some ranges are intervals. */
+  RANGE_OF_A_BOX(
+      "Some ranges of {arrangement} are intervals: its least and greatest figures are those found at"
+          + " corners and samples, and no chance follows from them."),
+  /** Samples of a study have no result. */
+  SAMPLES_WITHOUT_RESULT(
+      "{lost} of {samples} samples of {arrangement} have no result ({unstable} unstable, {refused}"
+          + " refused, {notSolved} not solved): its figures are those of the others.");
 
   private final String sentence;
 

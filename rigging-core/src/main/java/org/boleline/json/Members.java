@@ -1,6 +1,7 @@
 package org.boleline.json;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -226,6 +227,52 @@ final class Members {
       refusals.at(name).add(Refusal.Code.WRONG_TYPE, wants, value.description());
     }
     return read;
+  }
+
+  /** Reads a member that is a text or a list of texts; empty if there is none. */
+  List<String> texts(String name, String wants) {
+    Json value = ask(name);
+    if (value == null || value instanceof Json.Elements) {
+      List<String> texts = new ArrayList<>();
+      for (String text :
+          list(name, wants, (element, place) -> element instanceof Json.Text t ? t.text() : "")) {
+        texts.add(text);
+      }
+      return texts;
+    }
+    String text = text(name, wants);
+    return text == null ? List.of() : List.of(text);
+  }
+
+  /** Reads all members that are left as figures: quantities or numbers, as they are stated. */
+  Map<String, String> figures() {
+    Map<String, String> figures = new LinkedHashMap<>();
+    for (String name : byName.keySet()) {
+      if (!asked.contains(name)) {
+        String figure = figure(byName.get(name), refusals.at(name));
+        if (figure != null) {
+          figures.put(name, figure);
+        }
+        asked.add(name);
+      }
+    }
+    return figures;
+  }
+
+  /** Returns a quantity or a number as it is stated. */
+  static @Nullable String figure(@Nullable Json value, Refusals refusals) {
+    if (value instanceof Json.Text text) {
+      return text.text();
+    }
+    if (value instanceof Json.Numeral numeral
+        && Double.isFinite(Double.parseDouble(numeral.text()))) {
+      return QuantityText.number(Double.parseDouble(numeral.text()) + 0.0);
+    }
+    refusals.add(
+        Refusal.Code.WRONG_TYPE,
+        "a quantity or a number",
+        value == null ? "nothing" : value.description());
+    return null;
   }
 
   private static <T> @Nullable T read(Members members, Function<Members, @Nullable T> reading) {

@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
+import org.boleline.study.PlannedRanges;
 import org.boleline.study.StudyPlan;
 import org.boleline.wood.SpeciesPack;
 
@@ -85,6 +86,7 @@ public final class PlanReader {
     PlanReading reading = new PlanReading(species);
     Plan plan = reading.plan(Members.of(document, refusals));
     refusals.throwIfAny();
+    PlannedRanges.of(plan); // refuses what is wrong with them
     return new StudyPlan(plan, reading.studies());
   }
 

@@ -20,6 +20,7 @@ import org.boleline.plan.DropSpec;
 import org.boleline.plan.Limits;
 import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
+import org.boleline.plan.RangesSpec;
 import org.boleline.plan.Tagline;
 import org.boleline.plan.Tail;
 import org.boleline.rope.Bark;
@@ -103,6 +104,10 @@ final class PlanReading {
     @Nullable Limits limits = m.object("limits", LimitReading::limits);
     if (limits != null) {
       plan.limits(limits);
+    }
+    @Nullable RangesSpec ranges = RangesReading.ranges(m);
+    if (ranges != null) {
+      plan.ranges(ranges);
     }
     StudyReading reading = new StudyReading();
     studies = reading.studies(m);

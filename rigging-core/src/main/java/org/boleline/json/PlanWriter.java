@@ -67,7 +67,7 @@ public final class PlanWriter {
     return taken.stream().map(Datum::name).collect(Collectors.toSet());
   }
 
-  private static ObjectBuilder plan(Plan plan) {
+  static ObjectBuilder plan(Plan plan) {
     ObjectBuilder object = new ObjectBuilder().put("format", PlanReading.FORMAT);
     if (!plan.title().isEmpty()) {
       object.put("title", plan.title());
@@ -83,6 +83,7 @@ public final class PlanWriter {
     plan.rope().ifPresent(rope -> object.put("rope", rope(rope)));
     object.putAll("arrangements", plan.arrangements(), PlanWriter::arrangement);
     plan.limits().ifPresent(limits -> object.put("limits", LimitWriting.limits(limits)));
+    plan.ranges().ifPresent(ranges -> RangesWriting.putStated(object, ranges));
     return object;
   }
 

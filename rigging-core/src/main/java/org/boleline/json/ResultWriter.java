@@ -35,6 +35,7 @@ import org.boleline.statics.Share;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.StemResult;
+import org.boleline.study.RangeResult;
 import org.boleline.study.StudyAnswer;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
@@ -61,12 +62,15 @@ public final class ResultWriter {
    */
   public static String write(StaticResult result) {
     requireNonNull(result, "result");
-    return write(
-        result,
-        result.cautions(),
-        result.taken(),
-        index -> Optional.empty(),
-        index -> Optional.empty());
+    return JsonText.print(
+        result(
+                result,
+                result.cautions(),
+                result.taken(),
+                index -> Optional.empty(),
+                index -> Optional.empty(),
+                List.of())
+            .build());
   }
 
   /**
@@ -77,12 +81,15 @@ public final class ResultWriter {
    */
   public static String write(DropResult result) {
     requireNonNull(result, "result");
-    return write(
-        result.statics(),
-        result.cautions(),
-        result.taken(),
-        result.drops()::get,
-        index -> Optional.empty());
+    return JsonText.print(
+        result(
+                result.statics(),
+                result.cautions(),
+                result.taken(),
+                result.drops()::get,
+                index -> Optional.empty(),
+                List.of())
+            .build());
   }
 
   /**
@@ -93,47 +100,44 @@ public final class ResultWriter {
    * @return JSON text, a line feed at its end
    */
   public static String write(Checks checks) {
-    return write(checks, List.of());
+    return write(checks, List.of(), List.of());
   }
 
   /**
-   * Returns checks, with the result of slow motion and drops they are of and the answers to
-   * studies, as the text of a result file.
+   * Returns checks, with the result of slow motion and drops they are of, the answers to studies
+   * and ranges of figures, as the text of a result file.
    *
    * @param checks the checks, not null
    * @param studies the answers, not null
+   * @param ranges ranges of its plan's arrangements, at most one each, not null
    * @return JSON text, a line feed at its end
    */
-  public static String write(Checks checks, List<StudyAnswer> studies) {
-    requireNonNull(checks, "checks");
-    ObjectBuilder object =
-        object(
-            checks.statics(),
-            checks.cautions(),
-            checks.drops().map(DropResult::taken).orElseGet(checks.statics()::taken),
-            index -> checks.drops().flatMap(drops -> drops.drops().get(index)),
-            index -> Optional.of(checks.arrangements().get(index)));
+  public static String write(Checks checks, List<StudyAnswer> studies, List<RangeResult> ranges) {
+    ObjectBuilder object = result(checks, ranges);
     if (!studies.isEmpty()) {
       object.putAll("studies", studies, answer -> StudyWriting.answer(answer).build());
     }
     return JsonText.print(object.build());
   }
 
-  private static String write(
-      StaticResult result,
-      List<Caution> cautions,
-      List<Datum> taken,
-      IntFunction<Optional<DropAnswer>> drops,
-      IntFunction<Optional<ArrangementChecks>> checks) {
-    return JsonText.print(object(result, cautions, taken, drops, checks).build());
+  static ObjectBuilder result(Checks checks, List<RangeResult> ranges) {
+    requireNonNull(checks, "checks");
+    return result(
+        checks.statics(),
+        checks.cautions(),
+        checks.drops().map(DropResult::taken).orElseGet(checks.statics()::taken),
+        index -> checks.drops().flatMap(drops -> drops.drops().get(index)),
+        index -> Optional.of(checks.arrangements().get(index)),
+        List.copyOf(ranges));
   }
 
-  private static ObjectBuilder object(
+  private static ObjectBuilder result(
       StaticResult result,
       List<Caution> cautions,
       List<Datum> taken,
       IntFunction<Optional<DropAnswer>> drops,
-      IntFunction<Optional<ArrangementChecks>> checks) {
+      IntFunction<Optional<ArrangementChecks>> checks,
+      List<RangeResult> ranges) {
     ObjectBuilder object =
         new ObjectBuilder()
             .put("format", FORMAT)
@@ -152,6 +156,7 @@ public final class ResultWriter {
                         result.arrangements().get(index),
                         drops.apply(index),
                         checks.apply(index),
+                        ranges,
                         cautions,
                         taken,
                         index)
@@ -179,6 +184,7 @@ public final class ResultWriter {
       ArrangementResult answer,
       Optional<DropAnswer> drop,
       Optional<ArrangementChecks> checks,
+      List<RangeResult> ranges,
       List<Caution> cautions,
       List<Datum> taken,
       int index) {
@@ -206,6 +212,12 @@ public final class ResultWriter {
     List<Caution> own = new ArrayList<>(answer.cautions());
     drop.ifPresent(found -> own.addAll(found.cautions()));
     checks.ifPresent(found -> own.addAll(found.cautions()));
+    for (RangeResult range : ranges) {
+      if (range.study().arrangement().equals(answer.id())) {
+        object.put("ranges", RangesWriting.found(range));
+        own.addAll(range.cautions());
+      }
+    }
     cautions.stream().filter(c -> concerns(c.place(), index)).forEach(own::add);
     object.putAll("cautions", own, ResultWriter::caution);
     return object.putAll(

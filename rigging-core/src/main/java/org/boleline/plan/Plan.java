@@ -44,6 +44,7 @@ public final class Plan {
   private final @Nullable Rope rope;
   private final List<Arrangement> arrangements;
   private final @Nullable Limits limits;
+  private final @Nullable RangesSpec ranges;
 
   private Plan(Builder builder, Refusals refusals) {
     this.title = builder.title;
@@ -69,6 +70,7 @@ public final class Plan {
     this.rope = builder.rope;
     this.arrangements = builder.arrangements;
     this.limits = builder.limits;
+    this.ranges = builder.ranges;
     check(refusals);
   }
 
@@ -211,6 +213,7 @@ public final class Plan {
     builder.gravity = gravity;
     builder.rope = rope;
     builder.limits = limits;
+    builder.ranges = ranges;
     return builder;
   }
 
@@ -288,6 +291,15 @@ public final class Plan {
   }
 
   /**
+   * Returns how far inputs may be off.
+   *
+   * @return the ranges and the study that is asked for; empty if none are stated
+   */
+  public Optional<RangesSpec> ranges() {
+    return Optional.ofNullable(ranges);
+  }
+
+  /**
    * Returns what was left to defaults or taken from data.
    *
    * @return the data, in the order of the plan; the names are JSON pointers, such as {@code
@@ -335,12 +347,13 @@ public final class Plan {
         && piece.equals(p.piece)
         && Objects.equals(rope, p.rope)
         && arrangements.equals(p.arrangements)
-        && Objects.equals(limits, p.limits);
+        && Objects.equals(limits, p.limits)
+        && Objects.equals(ranges, p.ranges);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(title, notes, gravity, stems, piece, rope, arrangements, limits);
+    return Objects.hash(title, notes, gravity, stems, piece, rope, arrangements, limits, ranges);
   }
 
   @Override
@@ -358,6 +371,7 @@ public final class Plan {
     private @Nullable Rope rope;
     private List<Arrangement> arrangements = List.of();
     private @Nullable Limits limits;
+    private @Nullable RangesSpec ranges;
 
     private Builder() {}
 
@@ -446,6 +460,17 @@ public final class Plan {
      */
     public Builder limits(Limits limits) {
       this.limits = requireNonNull(limits, "limits");
+      return this;
+    }
+
+    /**
+     * States how far inputs may be off.
+     *
+     * @param ranges the ranges and the study that is asked for, not null
+     * @return this builder
+     */
+    public Builder ranges(RangesSpec ranges) {
+      this.ranges = requireNonNull(ranges, "ranges");
       return this;
     }
 

@@ -2,6 +2,7 @@ package org.boleline.study;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -9,12 +10,15 @@ import org.boleline.drop.DropAnswer;
 import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
+import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.DropSpec;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
+import org.boleline.stem.Stem;
+import org.boleline.wood.WoodProperties;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -47,7 +51,9 @@ public final class Evaluation {
   }
 
   /**
-   * Analyses one arrangement as far as some readings need it: its drop only for readings of drops.
+   * Analyses one arrangement as far as some readings need it: its drop only for readings of drops,
+   * the load that reaches a strength only for readings of that. The plan it keeps states no
+   * strength then.
    *
    * @param plan the plan, not null
    * @param arrangement id of the arrangement, not null
@@ -56,7 +62,28 @@ public final class Evaluation {
    * @throws PlanRefusedException if the plan has no such arrangement, or it cannot be analysed
    */
   public static Evaluation of(Plan plan, String arrangement, List<Reading> readings) {
-    return of(plan, arrangement, readings.stream().anyMatch(Reading::isOfDrop));
+    return of(
+        readings.stream().anyMatch(Reading::isOfStrength) ? plan : withoutStrength(plan),
+        arrangement,
+        readings.stream().anyMatch(Reading::isOfDrop));
+  }
+
+  /** The search for the load that reaches a strength costs as much as all the rest. */
+  private static Plan withoutStrength(Plan plan) {
+    List<Stem> stems = new ArrayList<>();
+    for (Stem stem : plan.stems()) {
+      WoodProperties wood = stem.wood();
+      stems.add(
+          stem.toBuilder()
+              .wood(
+                  WoodProperties.builder()
+                      .modulusOfElasticity(wood.modulusOfElasticity())
+                      .shearModulus(wood.shearModulus())
+                      .density(wood.density())
+                      .build())
+              .build());
+    }
+    return plan.toBuilder().stems(stems).build();
   }
 
   private static Evaluation of(Plan plan, String arrangement, boolean withDrop) {
@@ -79,6 +106,17 @@ public final class Evaluation {
     @Nullable DropAnswer drop =
         withDrop ? Drops.analyse(statics).drops().get(0).orElse(null) : null;
     return new Evaluation(alone, statics.arrangements().get(0), drop);
+  }
+
+  /** Takes what was analysed already. */
+  static Evaluation of(Checks checks, String arrangement) {
+    Plan plan = checks.statics().plan();
+    Arrangement one = find(plan, arrangement);
+    int index = plan.arrangements().indexOf(one);
+    return new Evaluation(
+        plan.toBuilder().arrangements(List.of(one)).build(),
+        checks.statics().arrangements().get(index),
+        checks.drops().flatMap(drops -> drops.drops().get(index)).orElse(null));
   }
 
   /** Finds an arrangement, or refuses. */

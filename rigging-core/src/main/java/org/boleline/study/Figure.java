@@ -121,6 +121,15 @@ public final class Figure {
     return QuantityText.print(Si.of(value, of), of);
   }
 
+  /**
+   * Returns the figure with four digits, for people.
+   *
+   * @return for instance {@code 1235 N}
+   */
+  public String rounded() {
+    return of(Double.parseDouble(QuantityText.number(value, 4)), kind).text();
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Figure f && Double.compare(value, f.value) == 0 && kind == f.kind;

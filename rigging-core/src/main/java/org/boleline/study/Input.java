@@ -1008,6 +1008,70 @@ public final class Input {
     return input;
   }
 
+  /** All inputs that a plan has, in the order of its file; nothing stands for no number. */
+  static List<Input> all(Plan plan) {
+    List<String> pointers =
+        new ArrayList<>(
+            List.of(
+                "/piece/mass",
+                "/piece/log/length",
+                "/piece/log/largeEnd",
+                "/piece/log/smallEnd",
+                "/piece/log/density",
+                "/rope/minimumBreakingStrength",
+                "/rope/linearDensity"));
+    for (int i = 0; i < plan.stems().size(); i++) {
+      String stem = "/stems/" + i + "/";
+      for (String member :
+          List.of(
+              "shape/lean",
+              "wood/modulusOfElasticity",
+              "wood/density",
+              "wood/bendingStrength",
+              "wood/compressionStrength",
+              "root/rotationalStiffness")) {
+        pointers.add(stem + member);
+      }
+    }
+    for (int i = 0; i < plan.arrangements().size(); i++) {
+      String arrangement = "/arrangements/" + i + "/";
+      for (int k = 0; k < plan.arrangements().get(i).contacts().size(); k++) {
+        for (String member :
+            List.of(
+                "at",
+                "sling",
+                "offset",
+                "hardware/ring/friction",
+                "hardware/bark/friction",
+                "hardware/sheave/efficiency")) {
+          pointers.add(arrangement + "contacts/" + k + "/" + member);
+        }
+      }
+      for (String member :
+          List.of(
+              "tail/point/0",
+              "tail/point/1",
+              "tail/point/2",
+              "tail/device/at",
+              "tail/device/friction",
+              "tail/device/wraps",
+              "tail/device/offset",
+              "drop/fall",
+              "drop/loadLeg",
+              "drop/device/slipTension",
+              "drop/device/handForce",
+              "drop/device/delay")) {
+        pointers.add(arrangement + member);
+      }
+    }
+    return pointers.stream().map(Input::parse).filter(input -> input.isOf(plan)).toList();
+  }
+
+  private boolean isOf(Plan plan) {
+    Refusals refusals = Refusals.none();
+    return !Double.isNaN(read.apply(plan, refusals)) && !refusals.hasAny();
+  }
+
   /**
    * Returns the name that people read.
    *

@@ -661,6 +661,11 @@ public final class Reading {
     return origin instanceof Drop;
   }
 
+  /** Tells whether the number asks how much more load reaches a strength. */
+  boolean isOfStrength() {
+    return pointer.endsWith("/loadFactorToStrength");
+  }
+
   /**
    * Reads the number.
    *

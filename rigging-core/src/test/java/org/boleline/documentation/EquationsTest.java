@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.Set;
 import java.util.TreeSet;
 import org.boleline.Tolerances;
 import org.boleline.explain.Formula;
@@ -24,10 +23,24 @@ class EquationsTest {
   /** The least share of points at which both the code and the text must have a value. */
   private static final double USED = 0.2;
 
-  private static final Set<String> COUNTS = Set.of("TAC-1 n", "TAC-1 s", "STU-1 n", "STU-1 s");
+  /** Whole numbers, with the least and the greatest drawn. */
+  private static final Map<String, int[]> COUNTS =
+      Map.of(
+          "TAC-1 n", new int[] {1, 12},
+          "TAC-1 s", new int[] {0, 12},
+          "STU-1 n", new int[] {1, 8},
+          "STU-1 s", new int[] {0, 7},
+          "RNG-3 n", new int[] {30, 60},
+          "RNG-3 r", new int[] {0, 10},
+          "RNG-3 s", new int[] {11, 30},
+          "RNG-7 n", new int[] {30, 60},
+          "RNG-7 k", new int[] {1, 30});
 
   /** Powers of 1 / (1 - n): where n is nearly 1, rounding grows by that. */
   private static final Map<String, Double> MOST = Map.of("FRI-9 n", 0.99, "FRI-10 n", 0.99);
+
+  /** The logarithm of 1 and a small square: the code has it without the digits that the 1 takes. */
+  private static final Map<String, Double> LEAST = Map.of("RNG-1 v", 0.05);
 
   static List<Formula> formulas() {
     return Code.formulas();
@@ -51,6 +64,9 @@ class EquationsTest {
         term -> {
           if (term instanceof Term.Name name) {
             names.add(name.name());
+          }
+          if (term instanceof Term.Sum sum) {
+            names.remove(sum.index());
           }
           return term;
         });
@@ -124,15 +140,17 @@ class EquationsTest {
 
   private static double within(Formula formula, Symbol symbol, Random random) {
     String name = formula.id() + " " + symbol.name();
+    double least = LEAST.getOrDefault(name, symbol.least());
     double most = MOST.getOrDefault(name, symbol.most());
-    if (Double.isInfinite(symbol.least())) {
+    int[] counts = COUNTS.get(name);
+    if (counts != null) {
+      return counts[0] + random.nextInt(counts[1] - counts[0] + 1);
+    }
+    if (Double.isInfinite(least)) {
       return 10 * random.nextDouble() - 5;
     }
-    if (COUNTS.contains(name)) {
-      return symbol.least() + random.nextInt((int) (most - symbol.least()) + 1);
-    }
     return Double.isInfinite(most)
-        ? symbol.least() + Math.pow(10, 3 * random.nextDouble() - 1)
-        : symbol.least() + (most - symbol.least()) * random.nextDouble();
+        ? least + Math.pow(10, 3 * random.nextDouble() - 1)
+        : least + (most - least) * random.nextDouble();
   }
 }

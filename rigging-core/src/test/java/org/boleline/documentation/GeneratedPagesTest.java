@@ -40,6 +40,7 @@ class GeneratedPagesTest {
     FAMILIES.put("CUT", new Family("Cuts above the point", "cut-above-the-point"));
     FAMILIES.put("STU", new Family("Studies", "studies"));
     FAMILIES.put("LIM", new Family("Limits", "limits"));
+    FAMILIES.put("RNG", new Family("Ranges", "ranges"));
     FAMILIES.put("BEA", new Family("Tapered cantilever", "tapered-cantilever"));
     FAMILIES.put("EQU", new Family("Balance by hand", "balance-by-hand"));
     FAMILIES.put("RUL", new Family("Rules of thumb", "rules-of-thumb"));

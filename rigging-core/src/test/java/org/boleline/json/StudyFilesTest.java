@@ -12,6 +12,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.boleline.drop.Drops;
 import org.boleline.limits.Checks;
 import org.boleline.statics.Statics;
@@ -47,7 +48,7 @@ class StudyFilesTest {
     var answers = plan.answers();
     assertThat(answers).hasSize(5).noneMatch(NoAnswer.class::isInstance);
     Checks checks = Checks.of(Drops.analyse(Statics.analyse(plan.plan())));
-    String result = ResultWriter.write(checks, answers);
+    String result = ResultWriter.write(checks, answers, List.of());
     Schema schema = schema("rigging-result-1.schema.json");
     assertThat(schema.validate(result, InputFormat.JSON)).isEmpty();
     assertThat(schema.validate(result.replace("\"isEmpty\"", "\"empty\""), InputFormat.JSON))

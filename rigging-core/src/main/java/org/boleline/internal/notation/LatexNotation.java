@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.boleline.internal.notation.Term.Case;
 import org.boleline.internal.notation.Term.Cases;
+import org.boleline.internal.notation.Term.Sum;
 
 /** Equations in LaTeX, for math mode. */
 final class LatexNotation extends Notation {
@@ -69,6 +70,7 @@ final class LatexNotation extends Notation {
       case "sqrt" -> "\\sqrt{" + list(terms, "") + "}";
       case "abs" -> "\\left|" + list(terms, "") + "\\right|";
       case "ceil" -> "\\left\\lceil " + list(terms, "") + "\\right\\rceil";
+      case "choose" -> "\\binom{" + list(terms, "}{") + "}";
       case "factorial" -> within(terms.get(0), ATOM) + "!";
       default ->
           FUNCTIONS.getOrDefault(function, "\\" + function) + parenthesized(list(terms, ", "));
@@ -78,6 +80,23 @@ final class LatexNotation extends Notation {
   @Override
   String dots() {
     return "\\dots";
+  }
+
+  @Override
+  String sum(Sum sum) {
+    return "\\sum_{"
+        + name(sum.index())
+        + " = "
+        + term(sum.first())
+        + "}^{"
+        + term(sum.last())
+        + "} "
+        + within(sum.term(), PRODUCT);
+  }
+
+  @Override
+  int strengthOfSum() {
+    return PRODUCT;
   }
 
   @Override

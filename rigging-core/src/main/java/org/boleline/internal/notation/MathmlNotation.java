@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.boleline.internal.notation.Term.Case;
 import org.boleline.internal.notation.Term.Cases;
+import org.boleline.internal.notation.Term.Sum;
 
 /** Equations in presentation MathML; only elements of MathML Core. */
 final class MathmlNotation extends Notation {
@@ -96,6 +97,14 @@ final class MathmlNotation extends Notation {
       case "sqrt" -> "<msqrt>" + row(inner) + "</msqrt>";
       case "abs" -> row(operator("|") + inner + operator("|"));
       case "ceil" -> row(operator("\u2308") + inner + operator("\u2309"));
+      case "choose" ->
+          row(
+              operator("(")
+                  + "<mfrac linethickness=\"0\">"
+                  + row(term(terms.get(0)))
+                  + row(term(terms.get(1)))
+                  + "</mfrac>"
+                  + operator(")"));
       case "factorial" -> row(within(terms.get(0), ATOM) + operator("!"));
       default ->
           row(
@@ -110,6 +119,21 @@ final class MathmlNotation extends Notation {
   @Override
   String dots() {
     return "<mo>\u2026</mo>";
+  }
+
+  @Override
+  String sum(Sum sum) {
+    return "<munderover>"
+        + operator("\u2211")
+        + row(name(sum.index()) + operator("=") + term(sum.first()))
+        + row(term(sum.last()))
+        + "</munderover>"
+        + row(within(sum.term(), PRODUCT));
+  }
+
+  @Override
+  int strengthOfSum() {
+    return PRODUCT;
   }
 
   @Override

@@ -12,6 +12,7 @@ import org.boleline.internal.notation.Term.Minus;
 import org.boleline.internal.notation.Term.Name;
 import org.boleline.internal.notation.Term.Num;
 import org.boleline.internal.notation.Term.Powers;
+import org.boleline.internal.notation.Term.Sum;
 
 /** Prints equations; each notation says how its parts look. */
 abstract class Notation {
@@ -42,11 +43,16 @@ abstract class Notation {
 
   abstract String dots();
 
+  abstract String sum(Sum sum);
+
   abstract String cases(Cases cases);
 
   abstract String words(String words);
 
   abstract String equals(String left, String right);
+
+  /** How strongly a printed sum over an index holds together. */
+  abstract int strengthOfSum();
 
   /** How strongly a printed base of a power must hold together. */
   abstract int baseOfPower();
@@ -94,6 +100,9 @@ abstract class Notation {
       String start = joined('+', within(powers.base(), SUM + 1), term(square));
       return joined('+', joined('+', start, dots()), term(last));
     }
+    if (term instanceof Sum sum) {
+      return sum(sum);
+    }
     return cases((Cases) term);
   }
 
@@ -114,7 +123,7 @@ abstract class Notation {
     return strength(term) < wanted ? parenthesized(term(term)) : term(term);
   }
 
-  static int strength(Term term) {
+  final int strength(Term term) {
     if (term instanceof Num num) {
       // A sign binds like a sum, a power of ten like a product.
       return num.text().startsWith("-") ? SUM : num.text().contains("e") ? PRODUCT + 1 : ATOM;
@@ -131,6 +140,9 @@ abstract class Notation {
     }
     if (term instanceof Cases) {
       return CASES;
+    }
+    if (term instanceof Sum) {
+      return strengthOfSum();
     }
     return term instanceof Degrees ? POWER : term instanceof Call ? CALL : ATOM;
   }

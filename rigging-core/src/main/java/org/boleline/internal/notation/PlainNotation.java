@@ -3,6 +3,7 @@ package org.boleline.internal.notation;
 import java.util.List;
 import org.boleline.internal.notation.Term.Case;
 import org.boleline.internal.notation.Term.Cases;
+import org.boleline.internal.notation.Term.Sum;
 
 /** Equations in plain text, as the code and the pages have them. */
 final class PlainNotation extends Notation {
@@ -58,6 +59,24 @@ final class PlainNotation extends Notation {
   @Override
   String dots() {
     return "...";
+  }
+
+  @Override
+  String sum(Sum sum) {
+    return "sum("
+        + sum.index()
+        + " = "
+        + term(sum.first())
+        + " to "
+        + term(sum.last())
+        + ", "
+        + term(sum.term())
+        + ")";
+  }
+
+  @Override
+  int strengthOfSum() {
+    return CALL;
   }
 
   @Override

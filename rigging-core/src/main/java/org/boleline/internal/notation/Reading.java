@@ -16,6 +16,7 @@ import org.boleline.internal.notation.Term.Minus;
 import org.boleline.internal.notation.Term.Name;
 import org.boleline.internal.notation.Term.Num;
 import org.boleline.internal.notation.Term.Powers;
+import org.boleline.internal.notation.Term.Sum;
 
 /** Reads the text of an equation from left to right. */
 final class Reading {
@@ -23,9 +24,9 @@ final class Reading {
   static final Set<String> FUNCTIONS =
       Set.of(
           "sqrt", "exp", "ln", "sin", "cos", "tan", "asin", "acos", "atan", "atan2", "max", "min",
-          "ceil");
+          "ceil", "choose");
 
-  private static final Set<String> OF_TWO = Set.of("atan2", "max", "min");
+  private static final Set<String> OF_TWO = Set.of("atan2", "choose", "max", "min");
   private static final Pattern TOKEN =
       Pattern.compile(
           "\\s*([0-9]+(?:\\.[0-9]+)?(?:e[-+]?[0-9]+)?|[A-Za-z][A-Za-z0-9]*(?:_[A-Za-z0-9]+)*"
@@ -157,6 +158,18 @@ final class Reading {
     if (!token.isEmpty() && Character.isDigit(token.charAt(0))) {
       next++;
       return took("deg") ? new Degrees(token) : new Num(token);
+    }
+    if (took("sum")) {
+      take("(");
+      String index = name();
+      take("=");
+      Term first = sum();
+      take("to");
+      Term last = sum();
+      take(",");
+      Sum all = new Sum(index, first, last, sum());
+      take(")");
+      return all;
     }
     if (FUNCTIONS.contains(token)) {
       next++;

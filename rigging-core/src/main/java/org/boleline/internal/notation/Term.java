@@ -1,5 +1,6 @@
 package org.boleline.internal.notation;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
@@ -151,9 +152,18 @@ public sealed interface Term {
         case "min" -> Math.min(a, b);
         case "ceil" -> Math.ceil(a);
         case "abs" -> Math.abs(a);
+        case "choose" -> choose(a, b);
         case "factorial" -> factorial(a);
         default -> throw new IllegalArgumentException("unknown function " + function);
       };
+    }
+
+    private static double choose(double n, double k) {
+      double product = k >= 0 && k <= n ? 1 : 0;
+      for (int i = 1; i <= Math.min(k, n - k); i++) {
+        product *= (n - i + 1) / i;
+      }
+      return product;
     }
 
     private static double factorial(double n) {
@@ -194,6 +204,34 @@ public sealed interface Term {
     @Override
     public Term rewritten(UnaryOperator<Term> change) {
       return change.apply(new Powers(base.rewritten(change), last.rewritten(change)));
+    }
+  }
+
+  /**
+   * The sum of a term while a whole number runs from a first to a last value.
+   *
+   * @param index the name of the number
+   * @param first its first value
+   * @param last its last value
+   * @param term the term, in which the index may stand
+   */
+  record Sum(String index, Term first, Term last, Term term) implements Term {
+    @Override
+    public double value(Map<String, Double> numbers) {
+      Map<String, Double> all = new LinkedHashMap<>(numbers);
+      double most = last.value(numbers);
+      double sum = 0;
+      for (double i = first.value(numbers); i <= most; i++) {
+        all.put(index, i);
+        sum += term.value(all);
+      }
+      return sum;
+    }
+
+    @Override
+    public Term rewritten(UnaryOperator<Term> change) {
+      return change.apply(
+          new Sum(index, first.rewritten(change), last.rewritten(change), term.rewritten(change)));
     }
   }
 

@@ -12,6 +12,7 @@
  * product    = power { ( "*" | "/" ) power }
  * power      = atom [ "!" | "^" atom ]
  * atom       = number [ "deg" ] | name | function "(" sum { "," sum } ")" | "|" sum "|" | "(" sum ")"
+ *            | "sum" "(" name "=" sum "to" sum "," sum ")"
  * </pre>
  *
  * <p>Names that the equation does not define are its symbols; {@code pi} is the number.

@@ -25,6 +25,7 @@ class EquationTest {
         "x = -2^2; -4",
         "x = (2^(1 / 2))^2; 2",
         "x = |3 - 5|; 2",
+        "x = sum(i = 1 to n, choose(n, i) * a^i); 26",
         "x = (n + 1)! / n!; 4",
         "x = a + a^2 + ... + a^n; 14",
         "x = 1 where a > n, 7 where n = 3, else 9; 7",
@@ -86,6 +87,7 @@ class EquationTest {
         "t = exp(mu * w); t = \\exp\\left(\\mu \\, w\\right)",
         "T_tight = T1 / 2; T_{\\mathrm{tight}} = \\frac{T_{\\mathrm{1}}}{2}",
         "EA = |a|; \\mathrm{EA} = \\left|a\\right|",
+        "x = sum(i = 1 to n, choose(n, i)); x = \\sum_{i = 1}^{n} \\binom{n}{i}",
         "x = sqrt(2 * 3)^2; x = \\left(\\sqrt{2 \\cdot 3}\\right)^{2}",
         "x = 1.5e-7 * 30 deg; x = 1.5 \\times 10^{-7} \\cdot 30^{\\circ}"
       })

@@ -146,7 +146,9 @@ public final class CompareArrangements {
       StaticResult result = Statics.analyse(plan.plan());
       if (json) {
         Checks checks = Checks.of(Drops.analyse(result));
-        out.writeBytes(ResultWriter.write(checks, plan.answers()).getBytes(StandardCharsets.UTF_8));
+        out.writeBytes(
+            ResultWriter.write(checks, plan.answers(), RangeRows.study(result.plan()))
+                .getBytes(StandardCharsets.UTF_8));
       } else {
         out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
       }

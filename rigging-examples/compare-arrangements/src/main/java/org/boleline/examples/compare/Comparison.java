@@ -9,6 +9,7 @@ import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
 import org.boleline.rope.Motion;
 import org.boleline.statics.StaticResult;
+import org.boleline.study.RangeResult;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
@@ -25,6 +26,10 @@ import org.boleline.units.Si;
  * @param weakest the weakest link of each arrangement; none if nothing was checked
  * @param limits demand against capacity; without rows if nothing was checked
  * @param asked who asks for which factor
+ * @param rangeText what the table of ranges shows
+ * @param ranges how far figures may be off; without rows if the plan states no ranges
+ * @param stated the ranges of inputs
+ * @param shares what each change adds to a figure
  * @param changes one sentence for each pair of neighbours
  * @param cautions what is to be read with care
  * @param taken what was used without being stated
@@ -41,6 +46,10 @@ record Comparison(
     List<Entry> weakest,
     Table limits,
     List<Entry> asked,
+    String rangeText,
+    Table ranges,
+    List<Entry> stated,
+    List<Entry> shares,
     List<Entry> changes,
     List<Entry> cautions,
     List<Entry> taken,
@@ -53,6 +62,7 @@ record Comparison(
     Plan plan = result.plan();
     DropResult drops = Drops.analyse(result);
     Checks checks = Checks.of(drops);
+    List<RangeResult> ranges = RangeRows.study(plan);
     return new Comparison(
         plan.title().isBlank() ? "Rigging plan" : Page.clean(plan.title()),
         setting(plan, units),
@@ -64,6 +74,10 @@ record Comparison(
         LimitRows.weakest(checks, units),
         LimitRows.table(checks, units),
         LimitRows.asked(checks),
+        RangeRows.text(ranges),
+        RangeRows.table(ranges, units),
+        RangeRows.stated(ranges),
+        ShareRows.of(plan, units),
         Changes.of(result, units),
         Notes.cautions(checks, units),
         Notes.taken(drops, units),

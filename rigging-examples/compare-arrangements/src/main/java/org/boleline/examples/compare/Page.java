@@ -38,7 +38,16 @@ final class Page {
       page.entries("Weakest link", comparison.weakest());
       page.entries("Factors asked", comparison.asked());
     }
+    if (!comparison.ranges().rows().isEmpty()) {
+      page.out.append("\nHow far the figures may be off\n");
+      page.paragraph("", comparison.rangeText());
+      page.out.append('\n');
+      page.table(comparison.ranges());
+      page.entries("Ranges that the plan states", comparison.stated());
+    }
     page.entries("What changes from one to the next, and why", comparison.changes());
+    page.entries(
+        "What each change adds, in shares that do not depend on an order", comparison.shares());
     page.entries("Cautions", comparison.cautions());
     page.entries("Taken without being stated", comparison.taken());
     page.out.append('\n');

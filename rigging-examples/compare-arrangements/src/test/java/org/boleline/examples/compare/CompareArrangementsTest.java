@@ -9,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.boleline.drop.Drops;
 import org.boleline.json.ResultWriter;
@@ -75,7 +76,11 @@ class CompareArrangementsTest {
 
   @Test
   void gives_the_result_as_json_whatever_the_output_can_show() throws IOException {
-    String expected = ResultWriter.write(Checks.of(Drops.analyse(Statics.analyse(Plans.HORNBEAM))));
+    String expected =
+        ResultWriter.write(
+            Checks.of(Drops.analyse(Statics.analyse(Plans.HORNBEAM))),
+            List.of(),
+            RangeRows.study(Plans.HORNBEAM));
     assertThat(Run.of("--json")).isEqualTo(new Run(0, expected, ""));
 
     Run pole = Run.of(file("pole.json"), "--json", "--units", "us");

@@ -1,0 +1,74 @@
+package org.boleline.examples.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.boleline.explain.PlanRefusedException;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Plan;
+import org.boleline.study.Figure;
+import org.boleline.study.Reading;
+import org.boleline.study.WhatChanged;
+import org.boleline.units.Kind;
+
+/** Says how much each change between two neighbours adds to a headline figure. */
+final class ShareRows {
+  private static final List<Reading> READINGS =
+      List.of(Reading.baseMoment(0), Reading.contactForce(0), Reading.tail());
+
+  /** A share below this part of the greatest is rounding. */
+  private static final double NOTHING = 1e-9;
+
+  private ShareRows() {}
+
+  /** An entry for each figure of each pair; none where a pair has too many changes to share. */
+  static List<Entry> of(Plan plan, UnitSystem units) {
+    List<Entry> entries = new ArrayList<>();
+    List<Arrangement> ways = plan.arrangements();
+    for (int i = 1; i < ways.size(); i++) {
+      WhatChanged study = new WhatChanged(ways.get(i - 1).id(), ways.get(i).id(), READINGS);
+      String label = i + " → " + (i + 1);
+      try {
+        for (WhatChanged.Row row : study.answer(plan).rows()) {
+          if (!row.parts().isEmpty()) {
+            entries.add(new Entry(label, sentence(row, units)));
+            label = "";
+          }
+        }
+      } catch (PlanRefusedException e) {
+        entries.add(new Entry(label, "too many changes to share the difference"));
+      }
+    }
+    return entries;
+  }
+
+  private static String sentence(WhatChanged.Row row, UnitSystem units) {
+    double greatest =
+        row.parts().stream().mapToDouble(part -> Math.abs(si(part.share()))).max().orElse(0);
+    Kind<?> kind = row.reading().kind().orElseThrow();
+    double difference = si(row.difference().figure().orElseThrow());
+    Scale scale = RangeRows.scale(kind, Math.max(greatest, Math.abs(difference)), units);
+    return RangeRows.label(row.reading())
+        + " "
+        + signed(scale, difference)
+        + ": "
+        + row.parts().stream()
+            .filter(part -> Math.abs(si(part.share())) > NOTHING * greatest || greatest == 0)
+            .sorted(Comparator.comparingDouble(part -> -Math.abs(si(part.share()))))
+            .map(
+                part ->
+                    Page.clean(String.join(" with ", part.changes()))
+                        + " "
+                        + signed(scale, si(part.share())))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String signed(Scale scale, double value) {
+    return (value > 0 ? "+" : "") + scale.one(value);
+  }
+
+  private static double si(Figure figure) {
+    return RangeRows.si(figure);
+  }
+}

@@ -1,0 +1,81 @@
+package org.boleline.examples.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.boleline.json.PlanReader;
+import org.boleline.plan.Plan;
+import org.boleline.study.RangeResult;
+import org.junit.jupiter.api.Test;
+
+class RangeRowsTest {
+  private static final Plan FEW =
+      PlanReader.read(Plans.text("hornbeam.json").replace("\"samples\": 64", "\"samples\": 16"));
+
+  /** A guess at the mass as a distribution; nothing else is a range. */
+  private static Plan pole(String spread) {
+    return PlanReader.read(
+        Plans.text("pole.json")
+            .replaceFirst(
+                "\"piece\"",
+                "\"ranges\": [{\"input\": \"/piece/mass\", "
+                    + spread
+                    + ", \"source\": \"invented\"}], \"rangeStudy\": {\"samples\": 64}, \"piece\""));
+  }
+
+  @Test
+  void each_arrangement_shows_its_headline_figures_within_their_ends() {
+    Table table = RangeRows.table(RangeRows.study(FEW), UnitSystem.SI);
+    List<Table.Row> rows = table.rows().stream().filter(row -> !row.cells().isEmpty()).toList();
+
+    assertThat(table.headings()).containsExactly("as planned", "least", "greatest");
+    assertThat(rows).hasSize(6 * 5);
+    assertThat(rows.subList(0, 5))
+        .extracting(Table.Row::label)
+        .containsExactly(
+            "  Load leg",
+            "  Force on point 1",
+            "  Tension at the tail",
+            "  Base moment",
+            "  Movement of the tip");
+    for (Table.Row row : rows) {
+      double planned = Double.parseDouble(row.cells().get(0));
+      assertThat(planned)
+          .isBetween(
+              Double.parseDouble(row.cells().get(1)), Double.parseDouble(row.cells().get(2)));
+    }
+    // the load leg is the weight alone: 80 to 115 kg times 9.80665 m/s2
+    assertThat(rows.get(0).cells()).containsExactly("932", "785", "1128");
+  }
+
+  @Test
+  void says_of_intervals_that_no_chance_follows() {
+    List<RangeResult> results = RangeRows.study(FEW);
+
+    assertThat(RangeRows.text(results)).startsWith("16 samples").contains("no chance follows");
+    assertThat(RangeRows.stated(results))
+        .extracting(Entry::text)
+        .first()
+        .isEqualTo("interval, 80 kg to 115 kg (invented: twigs and leaves are guessed)");
+  }
+
+  @Test
+  void of_distributions_it_shows_percents_and_counts_samples_without_a_figure() {
+    List<RangeResult> results =
+        RangeRows.study(pole("\"distribution\": {\"normal\": {\"variation\": 0.6}}"));
+
+    assertThat(RangeRows.text(results)).contains("percent");
+    assertThat(RangeRows.table(results, UnitSystem.SI).headings())
+        .containsExactly("as planned", "least", "5%", "50%", "95%", "greatest");
+    assertThat(RangeRows.stated(results))
+        .extracting(Entry::text)
+        .anyMatch(text -> text.contains("samples of") && text.contains("have no result"));
+  }
+
+  @Test
+  void a_plan_without_ranges_shows_none() {
+    assertThat(RangeRows.study(Plans.POLE)).isEmpty();
+    assertThat(RangeRows.table(List.of(), UnitSystem.SI).rows()).isEmpty();
+    assertThat(RangeRows.text(List.of())).isEmpty();
+  }
+}
