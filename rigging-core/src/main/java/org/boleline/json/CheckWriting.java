@@ -19,7 +19,11 @@ final class CheckWriting {
     checks
         .weakest()
         .ifPresent(
-            weakest -> object.put("weakestCheck", (double) checks.checks().indexOf(weakest)));
+            weakest ->
+                object
+                    .put("weakestCheck", (double) checks.checks().indexOf(weakest))
+                    .put("mostUsed", weakest.usedShare()));
+    checks.mostUsedOfAskedShare().ifPresent(share -> object.put("mostUsedOfAsked", share));
   }
 
   private static <Q extends Quantity<Q>> Json check(Check check, Kind<Q> kind) {

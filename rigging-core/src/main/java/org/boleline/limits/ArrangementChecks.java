@@ -3,6 +3,7 @@ package org.boleline.limits;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.boleline.explain.Caution;
 import org.boleline.plan.PartLimit.Part;
 
@@ -52,6 +53,15 @@ public record ArrangementChecks(
    */
   public Optional<Check> weakest() {
     return byUse().stream().findFirst();
+  }
+
+  /**
+   * Returns the greatest share that a part uses of what its factor leaves.
+   *
+   * @return the share; above 1 where a factor is not met; empty if no factor is asked for
+   */
+  public OptionalDouble mostUsedOfAskedShare() {
+    return checks.stream().flatMapToDouble(check -> check.usedOfAskedShare().stream()).max();
   }
 
   /**

@@ -243,6 +243,18 @@ public final class Check {
   }
 
   /**
+   * Returns demand over capacity, times the factor that somebody asks for: how much a part uses of
+   * what that factor leaves.
+   *
+   * @return the share; above 1 where the factor is not met; empty if nobody asks for a factor
+   */
+  public OptionalDouble usedOfAskedShare() {
+    return factorAsked == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(factorAsked * demand / capacity);
+  }
+
+  /**
    * Returns the factor that somebody asks for.
    *
    * @return the factor; empty if nobody asks for one

@@ -12,7 +12,6 @@ import org.boleline.explain.Refusal;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
-import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
@@ -178,11 +177,7 @@ public record BestStations(
     List<Contact> contacts = new ArrayList<>(List.of(of.contacts().get(0)));
     Contact like = last(of);
     for (double station : stations) {
-      Contact contact =
-          Contact.of(like.stem(), Amounts.metres(station), like.hardware())
-              .withSling(like.sling())
-              .withOffset(like.offset());
-      contacts.add(contact);
+      contacts.add(Input.moved(like, station));
     }
     try {
       Plan changed =

@@ -140,7 +140,9 @@ public record CutPlan(List<Cut> cuts) {
       Found upper = value(top, middle);
       Found lower = value(middle, at);
       Found fall = Found.none("the tie is above the piece");
-      if (tie <= top - at) {
+      if (attachment > at) {
+        fall = Found.none("the first contact would be below the foot of the stem");
+      } else if (tie <= top - at) {
         fall = Found.of(Figure.of(geometry(top, at, wood[1]).fall(), Kind.LENGTH));
       }
       return new Cut(
@@ -155,6 +157,9 @@ public record CutPlan(List<Cut> cuts) {
     private Found value(double top, double at) {
       if (tie > top - at) {
         return Found.none("the tie is above the piece");
+      }
+      if (attachment > at) {
+        return Found.none("the first contact would be below the foot of the stem");
       }
       try {
         return reading.value(plan(top, at), of.id());
@@ -182,10 +187,7 @@ public record CutPlan(List<Cut> cuts) {
       CutGeometry geometry = geometry(top, at, wood[1]);
       List<Contact> contacts = new ArrayList<>();
       Contact first = of.contacts().get(0);
-      contacts.add(
-          Contact.of(stem.id(), Amounts.metres(Math.max(0, at - attachment)), first.hardware())
-              .withSling(first.sling())
-              .withOffset(first.offset()));
+      contacts.add(Input.moved(first, at - attachment));
       for (Contact contact : of.contacts().subList(1, of.contacts().size())) {
         if (!contact.stem().equals(stem.id())
             || Si.value(contact.at(), Kind.LENGTH, "at") < at - attachment) {

@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.boleline.drop.DropAnswer;
+import org.boleline.drop.DropNotAnalysed;
+import org.boleline.drop.DropResult;
 import org.boleline.drop.Drops;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
+import org.boleline.limits.ArrangementChecks;
 import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.DropSpec;
@@ -22,8 +25,9 @@ import org.boleline.wood.WoodProperties;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One arrangement of a plan, analysed by itself: slow motion, and its drop if it states one. A drop
- * that is to be followed in time is worked out by its energy here.
+ * One arrangement of a plan, analysed by itself: slow motion, its drop if it states one, and the
+ * checks of the plan's limits. A drop that is to be followed in time is worked out by its energy
+ * here; the checks follow it in time, as they do in a result.
  *
  * <p>Immutable and thread-safe.
  */
@@ -31,15 +35,22 @@ public final class Evaluation {
   private final Plan plan;
   private final ArrangementResult slow;
   private final @Nullable DropAnswer drop;
+  private final @Nullable ArrangementChecks checks;
 
-  private Evaluation(Plan plan, ArrangementResult slow, @Nullable DropAnswer drop) {
+  private Evaluation(
+      Plan plan,
+      ArrangementResult slow,
+      @Nullable DropAnswer drop,
+      @Nullable ArrangementChecks checks) {
     this.plan = plan;
     this.slow = slow;
     this.drop = drop;
+    this.checks = checks;
   }
 
   /**
-   * Analyses one arrangement in slow motion, and its drop if it states one.
+   * Analyses one arrangement in slow motion, its drop if it states one, and its checks if the plan
+   * states limits.
    *
    * @param plan the plan, not null
    * @param arrangement id of the arrangement, not null
@@ -47,13 +58,13 @@ public final class Evaluation {
    * @throws PlanRefusedException if the plan has no such arrangement, or it cannot be analysed
    */
   public static Evaluation of(Plan plan, String arrangement) {
-    return of(plan, arrangement, true);
+    return of(plan, arrangement, true, plan.limits().isPresent());
   }
 
   /**
    * Analyses one arrangement as far as some readings need it: its drop only for readings of drops,
-   * the load that reaches a strength only for readings of that. The plan it keeps states no
-   * strength then.
+   * its checks only for readings of checks, the load that reaches a strength only for readings of
+   * that. The plan it keeps states no strength if none of them needs one.
    *
    * @param plan the plan, not null
    * @param arrangement id of the arrangement, not null
@@ -62,10 +73,15 @@ public final class Evaluation {
    * @throws PlanRefusedException if the plan has no such arrangement, or it cannot be analysed
    */
   public static Evaluation of(Plan plan, String arrangement, List<Reading> readings) {
+    boolean withChecks =
+        plan.limits().isPresent() && readings.stream().anyMatch(Reading::isOfChecks);
     return of(
-        readings.stream().anyMatch(Reading::isOfStrength) ? plan : withoutStrength(plan),
+        withChecks || readings.stream().anyMatch(Reading::isOfStrength)
+            ? plan
+            : withoutStrength(plan),
         arrangement,
-        readings.stream().anyMatch(Reading::isOfDrop));
+        readings.stream().anyMatch(Reading::isOfDrop),
+        withChecks);
   }
 
   /** The search for the load that reaches a strength costs as much as all the rest. */
@@ -86,9 +102,35 @@ public final class Evaluation {
     return plan.toBuilder().stems(stems).build();
   }
 
-  private static Evaluation of(Plan plan, String arrangement, boolean withDrop) {
-    Arrangement alone = byEnergy(find(plan, arrangement));
-    return of(plan.toBuilder().arrangements(List.of(alone)).build(), withDrop);
+  private static Evaluation of(
+      Plan plan, String arrangement, boolean withDrop, boolean withChecks) {
+    Arrangement stated = find(plan, arrangement);
+    Plan alone = alone(plan, byEnergy(stated));
+    StaticResult statics = Statics.analyse(alone);
+    boolean followed = !byEnergy(stated).equals(stated);
+    @Nullable DropResult drops =
+        withDrop || (withChecks && !followed) ? Drops.analyse(statics) : null;
+    @Nullable DropResult checked =
+        withChecks && followed ? Drops.analyse(Statics.analyse(alone(plan, stated))) : drops;
+    return new Evaluation(
+        alone,
+        statics.arrangements().get(0),
+        drops == null ? null : drops.drops().get(0).orElse(null),
+        withChecks && checked != null ? checks(checked, 0) : null);
+  }
+
+  private static Plan alone(Plan plan, Arrangement arrangement) {
+    return plan.toBuilder().arrangements(List.of(arrangement)).build();
+  }
+
+  /** The checks; of a drop that was not worked out none, since its peaks are not known. */
+  private static ArrangementChecks checks(DropResult drops, int index) {
+    ArrangementChecks found = Checks.of(drops).arrangements().get(index);
+    return drops.drops().get(index).orElse(null) instanceof DropNotAnalysed not
+            && found.whyNot().isEmpty()
+        ? new ArrangementChecks(
+            found.id(), List.of(), "the drop was not analysed: " + not.reason(), found.cautions())
+        : found;
   }
 
   /** A drop that is to be followed in time, by its energy instead. */
@@ -101,22 +143,16 @@ public final class Evaluation {
         .orElse(arrangement);
   }
 
-  private static Evaluation of(Plan alone, boolean withDrop) {
-    StaticResult statics = Statics.analyse(alone);
-    @Nullable DropAnswer drop =
-        withDrop ? Drops.analyse(statics).drops().get(0).orElse(null) : null;
-    return new Evaluation(alone, statics.arrangements().get(0), drop);
-  }
-
   /** Takes what was analysed already. */
   static Evaluation of(Checks checks, String arrangement) {
     Plan plan = checks.statics().plan();
     Arrangement one = find(plan, arrangement);
     int index = plan.arrangements().indexOf(one);
     return new Evaluation(
-        plan.toBuilder().arrangements(List.of(one)).build(),
+        alone(plan, one),
         checks.statics().arrangements().get(index),
-        checks.drops().flatMap(drops -> drops.drops().get(index)).orElse(null));
+        checks.drops().flatMap(drops -> drops.drops().get(index)).orElse(null),
+        checks.drops().map(drops -> checks(drops, index)).orElse(null));
   }
 
   /** Finds an arrangement, or refuses. */
@@ -165,6 +201,15 @@ public final class Evaluation {
    */
   public Optional<DropAnswer> drop() {
     return Optional.ofNullable(drop);
+  }
+
+  /**
+   * Returns what the checks of the plan's limits give.
+   *
+   * @return the checks; empty if the plan states no limits, or they were left out
+   */
+  public Optional<ArrangementChecks> checks() {
+    return Optional.ofNullable(checks);
   }
 
   @Override

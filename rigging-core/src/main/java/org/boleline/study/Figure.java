@@ -124,10 +124,20 @@ public final class Figure {
   /**
    * Returns the figure with four digits, for people.
    *
-   * @return for instance {@code 1235 N}
+   * @return for instance {@code 1235 N} or {@code 12.35 kN}
    */
   public String rounded() {
-    return of(Double.parseDouble(QuantityText.number(value, 4)), kind).text();
+    if (kind == null) {
+      return QuantityText.number(value, 4);
+    }
+    String unit = QuantityText.symbols(kind).get(0);
+    double size = Math.abs(value);
+    String prefix = size >= 1e9 ? "G" : size >= 1e6 ? "M" : size >= 1e4 ? "k" : "";
+    if (!QuantityText.symbols(kind).contains(prefix + unit)) {
+      prefix = "";
+    }
+    double one = prefix.isEmpty() ? 1 : QuantityText.factor(prefix + unit).doubleValue();
+    return QuantityText.number(value / one, 4) + " " + prefix + unit;
   }
 
   @Override

@@ -515,6 +515,11 @@ public final class Input {
                 .stated(refusals));
   }
 
+  /** A contact at another station, with all else that it states. */
+  static Contact moved(Contact of, double at) {
+    return Refusals.check(refusals -> changed(of, at, null, null, null, refusals));
+  }
+
   /** A contact with some of its members replaced; null keeps what it states. */
   private static Contact changed(
       Contact of,

@@ -35,6 +35,7 @@ final class MixedPlans {
   private static final String ROPE = "rope";
   private static final String STEMS = "stems";
   private static final String GRAVITY = "gravity";
+  private static final String LIMITS = "limits";
 
   /** A contact before and after; one of them may be missing. */
   private record Slot(@Nullable Contact a, @Nullable Contact b) {
@@ -98,6 +99,7 @@ final class MixedPlans {
     note(found, ROPE, !before.rope().equals(after.rope()));
     note(found, STEMS, !before.stems().equals(after.stems()));
     note(found, GRAVITY, !Objects.equals(gravity(before), gravity(after)));
+    note(found, LIMITS, !before.limits().equals(after.limits()));
     return List.copyOf(found);
   }
 
@@ -221,6 +223,7 @@ final class MixedPlans {
             .gravity((made(GRAVITY, bits) ? after : before).gravity())
             .arrangements(List.of(mixed.build()));
     (made(ROPE, bits) ? after : before).rope().ifPresent(plan::rope);
+    (made(LIMITS, bits) ? after : before).limits().ifPresent(plan::limits);
     return plan.build();
   }
 }

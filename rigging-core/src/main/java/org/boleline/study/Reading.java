@@ -16,6 +16,7 @@ import org.boleline.drop.DropFound;
 import org.boleline.drop.DropNotAnalysed;
 import org.boleline.drop.LetRun;
 import org.boleline.explain.PlanRefusedException;
+import org.boleline.limits.ArrangementChecks;
 import org.boleline.plan.Plan;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
@@ -28,7 +29,8 @@ import org.boleline.units.QuantityText;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One number of the result of an arrangement, in slow motion or in a drop.
+ * One number of the result of an arrangement: in slow motion, in a drop, or of the checks of the
+ * plan's limits, which look at both.
  *
  * <p>It is named as result files name it: by a JSON pointer from the arrangement, such as {@code
  * /stems/0/base/momentMagnitude} or {@code /drop/locked/loadLeg}. For a held load it is read at the
@@ -45,6 +47,8 @@ public final class Reading {
   private record Slow(Function<Solution, Found> found) implements Origin {}
 
   private record Drop(Function<DropFound, Found> found) implements Origin {}
+
+  private record Checked(Function<ArrangementChecks, Found> found) implements Origin {}
 
   private final String pointer;
   private final String name;
@@ -500,6 +504,62 @@ public final class Reading {
         "clearanceNeeded", "clearance needed, let run", LetRun.Stopped::clearanceNeeded);
   }
 
+  /**
+   * Obtains the demand over the capacity of one check of the plan's limits.
+   *
+   * @param checkIndex index of the check in the result of the arrangement, zero or more
+   * @return the reading {@code /checks/i/used}
+   */
+  public static Reading checkUsed(int checkIndex) {
+    return new Reading(
+        "/checks/" + index(checkIndex) + "/used",
+        "demand over capacity of check " + checkIndex,
+        null,
+        new Checked(
+            c ->
+                element(
+                    c.checks(),
+                    checkIndex,
+                    "check",
+                    check -> Found.of(Figure.ofRatio(check.usedShare())))));
+  }
+
+  /**
+   * Obtains the greatest demand over capacity among the plan's limits: that of the weakest link.
+   *
+   * @return the reading {@code /mostUsed}
+   */
+  public static Reading mostUsed() {
+    return new Reading(
+        "/mostUsed",
+        "greatest demand over capacity",
+        null,
+        new Checked(
+            c ->
+                c.weakest()
+                    .map(check -> Found.of(Figure.ofRatio(check.usedShare())))
+                    .orElse(Found.none("the limits of the plan check nothing here"))));
+  }
+
+  /**
+   * Obtains the greatest demand over capacity times the factor that is asked for: at most 1 where
+   * all factors that the plan asks for are met.
+   *
+   * @return the reading {@code /mostUsedOfAsked}
+   */
+  public static Reading mostUsedOfAsked() {
+    return new Reading(
+        "/mostUsedOfAsked",
+        "greatest demand over capacity times the factor asked",
+        null,
+        new Checked(
+            c ->
+                c.mostUsedOfAskedShare().stream()
+                    .mapToObj(share -> Found.of(Figure.ofRatio(share)))
+                    .findFirst()
+                    .orElse(Found.none("no factor is asked for what is checked here"))));
+  }
+
   private static final Pattern INDEXED = Pattern.compile("(.*?)/(0|[1-9][0-9]{0,3})(/.*)");
 
   /**
@@ -535,6 +595,8 @@ public final class Reading {
       case "/tail/tension" -> tail();
       case "/hand/tension" -> hand();
       case "/stiffnessRatio" -> stiffnessRatio();
+      case "/mostUsed" -> mostUsed();
+      case "/mostUsedOfAsked" -> mostUsedOfAsked();
       case "/residual/force" -> residualForce();
       case "/residual/moment" -> residualMoment();
       case "/drop/locked/loadLeg" -> lockedLoadLeg();
@@ -567,6 +629,7 @@ public final class Reading {
             default -> null;
           };
       case "/stems" -> ofStem(index, member);
+      case "/checks" -> member.equals("/used") ? checkUsed(index) : null;
       case "/drop/locked/contacts" ->
           member.equals("/forceMagnitude") ? lockedPointForce(index) : null;
       case "/drop/letRun/contacts" ->
@@ -653,12 +716,17 @@ public final class Reading {
   }
 
   /**
-   * Tells whether the number comes of a drop.
+   * Tells whether the number comes of a drop alone.
    *
-   * @return true if it does; false for slow motion
+   * @return true if it does; false for slow motion and for checks
    */
   public boolean isOfDrop() {
     return origin instanceof Drop;
+  }
+
+  /** Tells whether the number comes of the checks of the plan's limits. */
+  boolean isOfChecks() {
+    return origin instanceof Checked;
   }
 
   /** Tells whether the number asks how much more load reaches a strength. */
@@ -676,6 +744,11 @@ public final class Reading {
   public Found value(Evaluation of) {
     if (origin instanceof Slow slow) {
       return ofSlow(of.slow(), slow.found);
+    }
+    if (origin instanceof Checked checked) {
+      return of.checks()
+          .map(c -> c.whyNot().isEmpty() ? checked.found.apply(c) : Found.none(c.whyNot()))
+          .orElse(Found.none("the plan states no limits, or they were left out"));
     }
     Drop drop = (Drop) origin;
     @Nullable DropAnswer answer = of.drop().orElse(null);

@@ -348,7 +348,7 @@ public final class Spread {
   /**
    * Returns the spread in words.
    *
-   * @return for instance {@code normal, median 8e9 Pa, 5 to 95 percent: 6e9 Pa to 10e9 Pa}
+   * @return for instance {@code normal, median 8 GPa, 5 to 95 percent: 6 GPa to 10 GPa}
    */
   public String words() {
     return form == Form.INTERVAL

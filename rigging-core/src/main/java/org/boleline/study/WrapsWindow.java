@@ -3,8 +3,10 @@ package org.boleline.study;
 import java.util.ArrayList;
 import java.util.List;
 import org.boleline.explain.Step;
+import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
 import org.boleline.rope.FrictionFormulas;
+import org.boleline.rope.Motion;
 import org.boleline.units.Kind;
 
 /**
@@ -97,8 +99,9 @@ public record WrapsWindow(
    * Finds the window.
    *
    * @equation n = ln(T_tight / T_hand) / (2 * pi * mu) for both ends (FRI-11)
-   * @validity slow; tension at the device from the analysis of the plan while lowering; what the
-   *     rope turns besides the wraps, its stiffness and weight are left out
+   * @validity slow; tension at the device from the analysis while lowering, whatever motion the
+   *     arrangement states; what the rope turns besides the wraps, its stiffness and weight are
+   *     left out
    * @source Euler-Eytelwein
    * @accuracy as good as the tension at the device
    * @param plan the plan, not null
@@ -108,12 +111,16 @@ public record WrapsWindow(
    */
   @Override
   public Answer answer(Plan plan) {
-    int index = plan.arrangements().indexOf(Evaluation.find(plan, arrangement));
-    Input.wraps(index).value(plan);
+    Arrangement stated = Evaluation.find(plan, arrangement);
+    Input.wraps(plan.arrangements().indexOf(stated)).value(plan);
+    Plan lowering =
+        plan.toBuilder()
+            .arrangements(List.of(stated.toBuilder().motion(Motion.LOWERING).build()))
+            .build();
     List<Step> steps = new ArrayList<>();
-    Found least = wraps(plan, hand.si(), leastFriction, steps);
+    Found least = wraps(lowering, hand.si(), leastFriction, steps);
     Found most =
-        wraps(Input.pieceMass().with(plan, lightest.si()), behind.si(), mostFriction, steps);
+        wraps(Input.pieceMass().with(lowering, lightest.si()), behind.si(), mostFriction, steps);
     return new Answer(this, least, most, least.si() > most.si(), steps);
   }
 

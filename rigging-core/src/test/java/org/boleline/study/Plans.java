@@ -14,8 +14,11 @@ import java.util.List;
 import org.boleline.geometry.Heading;
 import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
+import org.boleline.plan.AskedFactor;
 import org.boleline.plan.Contact;
 import org.boleline.plan.DropSpec;
+import org.boleline.plan.Limits;
+import org.boleline.plan.PartLimit;
 import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
 import org.boleline.plan.Tail;
@@ -106,6 +109,23 @@ final class Plans {
                     .tail(Tail.Device.of("spar", metres(1), 0.2, 1.5).withOffset(metres(0.3)))
                     .drop(DropSpec.of(metres(1), DropSpec.ByHand.of(newtons(200), seconds(0))))
                     .build()))
+        .build();
+  }
+
+  /**
+   * The same with limits of the rope at the piece and of the hand, checked in slow motion; a factor
+   * of 10 is asked of the rope.
+   */
+  static Plan limited() {
+    return rigid().toBuilder()
+        .limits(
+            Limits.of(newtons(400), List.of(AskedFactor.of("rope", 10, "an invented rule")))
+                .withParts(
+                    List.of(
+                        PartLimit.builder(PartLimit.Part.ROPE, "rope at the piece")
+                            .place("piece")
+                            .demand(PartLimit.Demand.STATIC)
+                            .build())))
         .build();
   }
 

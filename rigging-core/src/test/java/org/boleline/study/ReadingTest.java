@@ -2,10 +2,21 @@ package org.boleline.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.boleline.Tolerances.ALL_BUT_RIGID;
 import static org.boleline.Tolerances.SOLVED_CASE;
 import static org.boleline.Tolerances.relative;
+import static org.boleline.units.Amounts.newtons;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.boleline.drop.Drops;
+import org.boleline.json.PlanReader;
+import org.boleline.limits.ArrangementChecks;
+import org.boleline.limits.Checks;
+import org.boleline.plan.Limits;
 import org.boleline.plan.Plan;
+import org.boleline.statics.Statics;
 import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
 import org.junit.jupiter.api.Test;
@@ -42,6 +53,55 @@ class ReadingTest {
     Reading reading = Reading.parse(pointer);
     assertThat(reading.pointer()).isEqualTo(pointer);
     assertThat(reading.value(Plans.rigid(), Plans.RIGID).figure()).isPresent();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/checks/0/used", "/mostUsed", "/mostUsedOfAsked"})
+  void checks_of_limits_can_be_read_too(String pointer) {
+    Reading reading = Reading.parse(pointer);
+    assertThat(reading.pointer()).isEqualTo(pointer);
+    assertThat(reading.value(Plans.rigid(), Plans.RIGID).reason().orElseThrow())
+        .startsWith("the plan states no limits");
+    Found found = reading.value(Plans.limited(), Plans.RIGID);
+    // the rope at the piece carries the weight; the hand less of what it can
+    double rope = 100 * Plans.G / 50e3;
+    double hand = 100 * Plans.G * Math.exp(-0.2 * (Math.PI + 3 * Math.PI)) / 400;
+    switch (pointer) {
+      case "/checks/0/used" -> assertThat(found.si()).isCloseTo(rope, relative(SOLVED_CASE));
+      case "/mostUsed" ->
+          assertThat(found.si()).isCloseTo(Math.max(rope, hand), relative(ALL_BUT_RIGID));
+      default -> assertThat(found.si()).isCloseTo(10 * rope, relative(SOLVED_CASE));
+    }
+  }
+
+  @Test
+  void checks_are_those_of_the_result() throws Exception {
+    Plan plan =
+        PlanReader.read(Files.readString(Path.of("src/test/resources/plans/everything.json")));
+    Checks checks = Checks.of(Drops.analyse(Statics.analyse(plan)));
+    for (ArrangementChecks of : checks.arrangements()) {
+      Evaluation alone = Evaluation.of(plan, of.id());
+      for (int i = 0; i < of.checks().size(); i++) {
+        assertThat(Reading.checkUsed(i).value(alone).si())
+            .isEqualTo(of.checks().get(i).usedShare());
+      }
+      assertThat(Reading.mostUsed().value(alone).si())
+          .isEqualTo(of.weakest().orElseThrow().usedShare());
+      assertThat(Reading.mostUsedOfAsked().value(alone).si() > 1).isEqualTo(!of.notMet().isEmpty());
+    }
+  }
+
+  @Test
+  void what_was_not_checked_has_a_reason() {
+    Plan plan = Plans.limited();
+    assertThat(Reading.checkUsed(9).value(plan, Plans.RIGID).reason())
+        .hasValue("there is no check 9, only 2");
+    Plan held = Plans.bending().toBuilder().limits(Limits.of(newtons(400), List.of())).build();
+    Plan heavy = Input.lean(0).with(Input.pieceMass().with(held, 3e5), 0.0);
+    assertThat(Reading.mostUsed().value(heavy, "device").reason().orElseThrow())
+        .contains("loses stability");
+    assertThat(Reading.mostUsedOfAsked().value(held, "device").reason().orElseThrow())
+        .contains("no factor");
   }
 
   @Test

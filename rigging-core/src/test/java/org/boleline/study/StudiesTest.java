@@ -18,6 +18,7 @@ import org.boleline.drop.DropFound;
 import org.boleline.drop.LetRun;
 import org.boleline.geometry.Turn;
 import org.boleline.geometry.Vector;
+import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Piece;
@@ -204,6 +205,67 @@ class StudiesTest {
   }
 
   @Test
+  void checks_of_the_plans_limits_can_be_limits_too() {
+    Keep keep = Keep.atMost(Reading.mostUsedOfAsked(), Figure.ofRatio(1));
+    BiggestPiece.Answer answer =
+        new BiggestPiece(Plans.RIGID, BiggestPiece.Size.MASS, kg(10), kg(1000), List.of(keep))
+            .answer(Plans.limited());
+    // a tenth of 50 kN hangs on the rope at the piece
+    assertThat(answer.biggest().si()).isCloseTo(5000 / Plans.G, relative(SOLVED_CASE));
+    assertThat(answer.governing()).hasValue(keep);
+    Plan plan = Input.pieceMass().with(Plans.limited(), answer.biggest().si());
+    assertThat(Checks.of(Statics.analyse(plan)).arrangements().get(0).notMet()).isEmpty();
+    Plan more = Input.pieceMass().with(plan, answer.biggest().si() * (1 + SOLVED_CASE));
+    assertThat(Checks.of(Statics.analyse(more)).arrangements().get(0).notMet()).hasSize(1);
+  }
+
+  @Test
+  void without_limits_in_the_plan_not_even_the_least_piece_keeps_to_them() {
+    BiggestPiece.Answer answer =
+        new BiggestPiece(
+                Plans.RIGID,
+                BiggestPiece.Size.MASS,
+                kg(10),
+                kg(1000),
+                List.of(Keep.atMost(Reading.mostUsed(), Figure.ofRatio(1))))
+            .answer(Plans.rigid());
+    assertThat(answer.outcome()).isEqualTo(BiggestPiece.Outcome.NOT_EVEN_THE_LEAST);
+    assertThat(answer.values().get(0).reason().orElseThrow()).contains("no limits");
+  }
+
+  @Test
+  void a_cut_plan_can_read_the_checks_of_limits() {
+    CutPlan.Cut cut =
+        CutPlan.of(
+                Plans.limited(),
+                Plans.RIGID,
+                List.of(metres(2)),
+                metres(0.3),
+                metres(0.2),
+                Reading.checkUsed(0))
+            .cuts()
+            .get(0);
+    // plain wood of 1 kg/m3, 1 m thick
+    assertThat(cut.value().si()).isCloseTo(2 * Math.PI / 4 * Plans.G / 50e3, relative(SOLVED_CASE));
+  }
+
+  @Test
+  void the_last_cut_has_no_room_for_a_point_below_it() {
+    CutPlan.Cut cut =
+        CutPlan.of(
+                Plans.rigid(),
+                Plans.RIGID,
+                List.of(metres(11.9)),
+                metres(0.3),
+                metres(0.2),
+                Reading.lockedLoadLeg())
+            .cuts()
+            .get(0);
+    assertThat(cut.value().reason().orElseThrow()).contains("below the foot");
+    assertThat(cut.fall().reason().orElseThrow()).contains("below the foot");
+  }
+
+  @Test
   void a_range_that_keeps_or_breaks_all_limits_says_so() {
     List<Keep> loose = List.of(Keep.atMost(Reading.loadLeg(), n(1e6)));
     List<Keep> tight = List.of(Keep.atMost(Reading.loadLeg(), n(1)));
@@ -262,6 +324,19 @@ class StudiesTest {
     assertThat(answer.leastWraps().si()).isCloseTo(hold, relative(SOLVED_CASE));
     assertThat(answer.mostWraps().si()).isCloseTo(run, relative(SOLVED_CASE));
     assertThat(answer.isEmpty()).isEqualTo(hold > run);
+  }
+
+  @Test
+  void the_window_is_one_of_lowering_whatever_the_arrangement_does() {
+    Plan plan = Plans.rigid();
+    Plan raising =
+        plan.toBuilder()
+            .arrangements(
+                List.of(plan.arrangements().get(0).toBuilder().motion(Motion.RAISING).build()))
+            .build();
+    WrapsWindow study = new WrapsWindow(Plans.RIGID, kg(50), n(150), n(5), 0.15, 0.25);
+    assertThat(study.answer(raising).leastWraps()).isEqualTo(study.answer(plan).leastWraps());
+    assertThat(study.answer(raising).mostWraps()).isEqualTo(study.answer(plan).mostWraps());
   }
 
   @Test

@@ -22,7 +22,7 @@ public final class OrderKernel {
   }
 
   /**
-   * Returns the greatest rank that lies above the quantile with at most a given chance.
+   * Returns the greatest rank that lies above the quantile with less than a given chance.
    *
    * @param n number of draws
    * @param p share of the quantile
