@@ -46,6 +46,22 @@ public final class EquilibriumFormulas {
           "balance of a short piece of rope on its contact, one after the other",
           Reading.DERIVED);
 
+  private static final Source SERIES =
+      new Source(
+          "derived: geometric series",
+          "sum of a geometric series",
+          Reading.DERIVED);
+  private static final Source SLICES =
+      new Source(
+          "derived: slices",
+          "bending moment over flexural rigidity, added up slice by slice",
+          Reading.DERIVED);
+  private static final Source SWING =
+      new Source(
+          "derived: swing",
+          "energy and the acceleration toward the point, without the speed there",
+          Reading.DERIVED);
+
   private static final String ANY = "any forces, in one frame of axes";
 
   private static final Symbol X = any("x", "arm along x, from the cut to the force", "m");
@@ -283,7 +299,136 @@ public final class EquilibriumFormulas {
             return Math.pow((1 + half) / (1 - half), x[2]);
           });
 
+  /** EQU-18: wraps needed, laid in short pieces. */
+  public static final Formula WRAPS_BY_PIECES =
+      Formula.of(
+          "EQU-18",
+          "n = max(0, d * ln(T_tight / T_hand) / ln((2 + mu * d) / (2 - mu * d)) - w) / (2 * pi)",
+          positive("n", "wraps needed", "1"),
+          List.of(
+              positive("T_tight", "tension on the tight side", "N"),
+              positive("T_hand", "tension that the hand holds", "N"),
+              new Symbol("mu", "coefficient of friction", "1", 0.05, 0.6),
+              new Symbol("w", "turn at the device besides the wraps", "rad", 0, 12 * Math.PI),
+              new Symbol("d", "turn of one piece", "rad", 0, 0.01)),
+          "as EQU-17; every piece turns by d; for small d FRI-11",
+          PIECES,
+          x -> {
+            double each = Math.log((2 + x[2] * x[4]) / (2 - x[2] * x[4]));
+            double turn = x[4] * Math.log(x[0] / x[1]) / each - x[3];
+            return Math.max(0, turn) / (2 * Math.PI);
+          });
+
+  /** EQU-19: load over line pull of a tackle, the sum of its parts of line in closed form. */
+  public static final Formula TACKLE_SUM =
+      Formula.of(
+          "EQU-19",
+          "m = n where e = 1, else e^(s + 1) * (1 - e^n) / (1 - e)",
+          positive("m", "load over line pull, raising", "1"),
+          List.of(
+              new Symbol("e", "slack over tight tension of a sheave at a half turn", "1", 0.8, 1),
+              new Symbol("n", "parts of line at the load", "1", 1, 12),
+              new Symbol("s", "lead sheaves besides those of the tackle", "1", 0, 12)),
+          "as TAC-1",
+          SERIES,
+          x ->
+              x[0] == 1
+                  ? x[1]
+                  : Math.pow(x[0], x[2] + 1) * (1 - Math.pow(x[0], x[1])) / (1 - x[0]));
+
+  private static final List<Symbol> BEAM =
+      List.of(
+          positive("F", "force at the tip, square to the axis", "N"),
+          positive("L", "length", "m"),
+          positive("E", "modulus of elasticity", "Pa"),
+          positive("D_b", "diameter at the base", "m"),
+          positive("D_t", "diameter at the tip", "m"),
+          new Symbol("n", "slices", "1", 100, NO_LIMIT));
+
+  /** EQU-20: deflection of a tapered cantilever, slice by slice. */
+  public static final Formula DEFLECTION_BY_SLICES =
+      Formula.of(
+          "EQU-20",
+          "v = sum(i = 1 to n, 64 * F * (c * (i - 1 / 2))^2 * c"
+              + " / (pi * E * (D_t + b * (i - 1 / 2))^4)) with c = L / n, b = (D_b - D_t) / n",
+          positive("v", "deflection of the tip", "m"),
+          BEAM,
+          "as BEA-6; every slice bends as at its middle",
+          SLICES,
+          x -> bySlices(x, true));
+
+  /** EQU-21: slope of a tapered cantilever, slice by slice. */
+  public static final Formula SLOPE_BY_SLICES =
+      Formula.of(
+          "EQU-21",
+          "q = sum(i = 1 to n, 64 * F * c * (i - 1 / 2) * c"
+              + " / (pi * E * (D_t + b * (i - 1 / 2))^4)) with c = L / n, b = (D_b - D_t) / n",
+          positive("q", "slope of the tip", "rad"),
+          BEAM,
+          "as BEA-7; every slice bends as at its middle",
+          SLICES,
+          x -> bySlices(x, false));
+
+  /** EQU-22: what the rope takes up in a stop by a constant force. */
+  public static final Formula WORK_OF_STOP =
+      Formula.of(
+          "EQU-22",
+          "E = (F - W) * s",
+          positive("E", "energy", "J"),
+          List.of(
+              positive("F", "force of the stop", "N"),
+              positive("W", "weight of the piece", "N"),
+              positive("s", "stopping distance", "m")),
+          "force the same over the whole distance, straight down",
+          ENERGY,
+          x -> (x[0] - x[1]) * x[2]);
+
+  /** EQU-23: energy of motion. */
+  public static final Formula ENERGY_OF_MOTION =
+      Formula.of(
+          "EQU-23",
+          "E = m * v^2 / 2",
+          positive("E", "energy", "J"),
+          List.of(
+              positive("m", "mass of the piece", "kg"),
+              positive("v", "speed when the rope comes taut", "m/s")),
+          "a point mass",
+          ENERGY,
+          x -> x[0] * (x[1] * x[1]) / 2);
+
+  /** EQU-24: tension of a swing from the speed at another angle. */
+  public static final Formula SWING_TENSION =
+      Formula.of(
+          "EQU-24",
+          "T = m * (v1^2 / L + g * (3 * cos(a) - 2 * cos(a1)))",
+          positive("T", "tension of the rope", "N"),
+          List.of(
+              positive("m", "mass of the piece", "kg"),
+              any("v1", "speed along the circle at a1", "m/s"),
+              positive("L", "rope from the point to the centre of gravity", "m"),
+              positive("g", "gravity", "m/s2"),
+              new Symbol(
+                  "a1", "angle from plumb where the speed is known", "rad", -Math.PI, Math.PI),
+              new Symbol("a", "angle from plumb", "rad", -Math.PI, Math.PI)),
+          "as SWI-4 and SWI-5",
+          SWING,
+          x -> x[0] * (x[1] * x[1] / x[2] + x[3] * (3 * Math.cos(x[5]) - 2 * Math.cos(x[4]))));
+
   private EquilibriumFormulas() {}
+
+  /** The bending of each slice, for the deflection times its distance from the tip. */
+  private static double bySlices(double[] x, boolean timesDistance) {
+    double slice = x[1] / x[5];
+    double taper = (x[3] - x[4]) / x[5];
+    double sum = 0;
+    for (int i = 1; i <= x[5]; i++) {
+      double distance = slice * (i - 0.5);
+      double diameter = x[4] + taper * (i - 0.5);
+      double arm = timesDistance ? distance * distance : distance;
+      sum += 64 * x[0] * arm * slice / (Math.PI * x[2] * Math.pow(diameter, 4));
+    }
+    return sum;
+  }
 
   private static Symbol any(String name, String meaning, String unit) {
     return new Symbol(name, meaning, unit, Double.NEGATIVE_INFINITY, NO_LIMIT);

@@ -11,6 +11,7 @@ import org.boleline.explain.Symbol;
 final class PlainSheet {
   static final int WIDTH = 80;
   private static final int INDENT = 4;
+  private static final int GAP = 2;
 
   private final Worksheet sheet;
   private final StringBuilder text = new StringBuilder();
@@ -142,18 +143,33 @@ final class PlainSheet {
             widths[i] = Math.max(widths[i], row.get(i).length());
           }
         });
-    for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder(" ".repeat(INDENT)).append(pad(row.get(0), widths[0]));
-      for (int i = 1; i < widths.length; i++) {
-        line.append("  ").append(" ".repeat(widths[i] - row.get(i).length())).append(row.get(i));
+    int from = 1;
+    while (from < widths.length) {
+      int to = from + 1;
+      int width = INDENT + widths[0] + GAP + widths[from];
+      while (to < widths.length && width + GAP + widths[to] <= WIDTH) {
+        width += GAP + widths[to];
+        to++;
       }
-      text.append(line.toString().stripTrailing()).append('\n');
+      columns(rows, widths, from, to);
+      from = to;
     }
     String meanings =
         table.columns().stream()
             .map(symbol -> symbol.name() + " " + symbol.meaning())
             .collect(Collectors.joining("; "));
     wrap(INDENT, INDENT + 2, plain(meanings) + ".");
+  }
+
+  /** Columns that fit into a line, with the names of the rows. */
+  private void columns(List<List<String>> rows, int[] widths, int from, int to) {
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder(" ".repeat(INDENT)).append(pad(row.get(0), widths[0]));
+      for (int i = from; i < to; i++) {
+        line.append(" ".repeat(GAP + widths[i] - row.get(i).length())).append(row.get(i));
+      }
+      text.append(line.toString().stripTrailing()).append('\n');
+    }
   }
 
   private static int widest(Formula formula) {

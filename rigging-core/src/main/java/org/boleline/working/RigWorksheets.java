@@ -220,6 +220,7 @@ public final class RigWorksheets {
     private final Rows moments = new Rows(EquilibriumFormulas.MOMENT_SUM);
 
     Cut(Solution solution, String stem, Quantity<Length> at) {
+      List<ActingForce> above = solution.forcesAbove(stem, at);
       result = solution.stem(stem).orElseThrow();
       double[] stations = result.profile().stations(Kind.LENGTH);
       double wanted = Si.value(at, Kind.LENGTH, "at");
@@ -232,7 +233,7 @@ public final class RigWorksheets {
       index = nearest;
       station = stations[nearest];
       place = result.profile().positions(Kind.LENGTH)[nearest];
-      for (ActingForce one : solution.forcesAbove(stem, at)) {
+      for (ActingForce one : above) {
         double[] f = one.force().in(Kind.FORCE);
         double[] p = one.position().in(Kind.LENGTH);
         double x = EquilibriumFormulas.ARM.value(p[0], place[0]);

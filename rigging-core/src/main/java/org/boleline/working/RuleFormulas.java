@@ -20,6 +20,9 @@ public final class RuleFormulas {
           "Arboriculture Australia, Tree rescue manual, 2022, pp. 116-118",
           Reading.READ);
 
+  private static final Source OLLEY =
+      new Source("Olley", "Olley, training article on dismantling", Reading.READ);
+
   private static final Symbol FORCE = symbol("R", "force on the point", "N");
   private static final Symbol TENSION = symbol("T", "tension of the leg toward the load", "N");
   private static final Symbol WEIGHT = symbol("W", "weight of the piece", "N");
@@ -79,6 +82,21 @@ public final class RuleFormulas {
           "the pull of the tail and the bending of the stem do not count",
           Source.commonPractice("the piece as if it hung from the top point by itself"),
           x -> x[0] * x[1]);
+
+  /** RUL-6: weight of a log with pi taken as 3. */
+  public static final Formula PI_AS_THREE =
+      Formula.of(
+          "RUL-6",
+          "W = 3 / 4 * m^2 * L * rho * g",
+          symbol("W", "weight of the log", "N"),
+          List.of(
+              symbol("m", "diameter in the middle", "m"),
+              symbol("L", "length of the log", "m"),
+              symbol("rho", "density of the wood", "kg/m3"),
+              symbol("g", "gravity", "m/s2")),
+          "pi is 3, and the log as thick all along as in its middle",
+          OLLEY,
+          x -> 3.0 / 4 * (x[0] * x[0]) * x[1] * x[2] * x[3]);
 
   private RuleFormulas() {}
 

@@ -17,7 +17,9 @@ public enum RuleOfThumb {
   /** The fall in feet and one, times the weight. */
   FEET_AND_ONE("A catch peaks at the weight times feet of fall plus one"),
   /** Weight times level reach for the moment at the base. */
-  WEIGHT_TIMES_REACH("The rigging bends the base by weight times level reach");
+  WEIGHT_TIMES_REACH("The rigging bends the base by weight times level reach"),
+  /** Three quarters of the middle diameter squared for the area of a log. */
+  PI_AS_THREE("A log is worked out with 3 for pi from its middle diameter");
 
   private final String words;
 
@@ -47,6 +49,7 @@ public enum RuleOfThumb {
       case TENTH_BY_SHEAVE -> FrictionFormulas.TEN_PERCENT_RULE;
       case FEET_AND_ONE -> RuleFormulas.FEET_AND_ONE;
       case WEIGHT_TIMES_REACH -> RuleFormulas.WEIGHT_TIMES_REACH;
+      case PI_AS_THREE -> RuleFormulas.PI_AS_THREE;
     };
   }
 

@@ -13,6 +13,7 @@ import org.boleline.statics.Solution;
 import org.boleline.statics.StemResult;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
+import org.boleline.wood.Log;
 
 /**
  * Sets the rules of thumb beside the model: their number, the model's, and on which side they lie.
@@ -102,6 +103,25 @@ public final class RulesOfThumb {
             "load leg of arrangement " + drop.id(),
             RuleFormulas.FEET_AND_ONE.step(mass * gravity, fall),
             Worksheets.newtons(drop.loads().loadLeg())));
+  }
+
+  /**
+   * Compares the rule that speaks of the weight of a log.
+   *
+   * @param log the log
+   * @return the comparison
+   */
+  public static List<RuleCompared> of(Log log) {
+    return List.of(
+        new RuleCompared(
+            RuleOfThumb.PI_AS_THREE,
+            "a log",
+            RuleFormulas.PI_AS_THREE.step(
+                Si.value(log.midDiameter(), Kind.LENGTH, "middle"),
+                Si.value(log.length(), Kind.LENGTH, "length"),
+                Si.value(log.density(), Kind.DENSITY, "density"),
+                Si.value(Log.standardGravity(), Kind.ACCELERATION, "gravity")),
+            Worksheets.newtons(log.weight())));
   }
 
   /**

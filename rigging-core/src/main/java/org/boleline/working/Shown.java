@@ -53,7 +53,7 @@ final class Shown {
     return equation;
   }
 
-  /** The equation with the numbers put in, in SI units. */
+  /** The equation with the numbers put in, in SI units; both sides alone if it is not solved. */
   Equation put() {
     Map<String, String> numbers = new LinkedHashMap<>();
     for (int i = 0; i < formula().inputs().size(); i++) {
@@ -62,7 +62,8 @@ final class Shown {
     if (!equation.solved()) {
       numbers.put(equation.result(), number(step.result(), figures + GUARD));
     }
-    return equation.with(numbers);
+    Equation put = equation.with(numbers);
+    return new Equation(put.result(), true, put.left(), put.right(), put.definitions());
   }
 
   List<Amount> inputs() {

@@ -19,7 +19,6 @@ import org.boleline.drop.StandardFall;
 import org.boleline.drop.Stop;
 import org.boleline.drop.Swing;
 import org.boleline.drop.SwingCatch;
-import org.boleline.drop.SwingFormulas;
 import org.boleline.explain.Formula;
 import org.boleline.explain.Step;
 import org.boleline.explain.Symbol;
@@ -52,9 +51,6 @@ import org.boleline.wood.WoodFormulas;
  * <p>The balance of a solved rig has worksheets of its own, in {@link RigWorksheets}.
  */
 public final class Worksheets {
-  /** So many that the second route to a tension ratio is good to a few millionths. */
-  private static final int PIECES = 100_000;
-
   private Worksheets() {}
 
   /**
@@ -65,19 +61,8 @@ public final class Worksheets {
    * @return the worksheet
    */
   public static Worksheet of(ContactTensions tensions) {
-    Worksheet sheet = Worksheet.ofSteps("Tension over a contact", tensions.steps());
-    Step ratio = tensions.steps().get(0);
-    if (ratio.formula() != FrictionFormulas.CAPSTAN) {
-      return sheet;
-    }
-    return sheet.plus(
-        List.of(
-            new Line.TwoRoutes(
-                "Tension ratio",
-                "by the law of belt friction",
-                ratio,
-                "by the balance of many short pieces of the rope",
-                EquilibriumFormulas.BY_PIECES.step(ratio.input(0), ratio.input(1), PIECES))));
+    return Worksheet.ofSteps("Tension over a contact", tensions.steps())
+        .plus(SecondRoutes.ratio("", tensions));
   }
 
   /**
@@ -110,7 +95,7 @@ public final class Worksheets {
 
   /**
    * Makes the worksheet of a rope that runs over contacts one after the other, with the force on
-   * each of them.
+   * each of them. Each fixed round contact has its ratio piece by piece as a second route.
    *
    * @param motion lowering or raising
    * @param load tension of the load
@@ -144,6 +129,7 @@ public final class Worksheets {
         TwoLegForce force = TwoLegForce.of(tension, after, IncludedAngle.from(turns.get(i)));
         force.steps().forEach(step -> lines.add(new Line.Calculation(contact, step)));
       }
+      lines.addAll(SecondRoutes.ratio(contact + ", ", tensions));
       tension = after;
     }
     return Worksheet.of("Rope over contacts, " + motion.text(), lines);
@@ -160,41 +146,31 @@ public final class Worksheets {
   }
 
   /**
-   * Makes the worksheet of friction found from a pair of tensions.
+   * Makes the worksheet of friction found from a pair of tensions, with the load over the friction
+   * found as a second route.
    *
    * @param found the friction
    * @return the worksheet
    */
   public static Worksheet of(FrictionFound found) {
-    return Worksheet.ofSteps("Friction from a pair of tensions", found.steps());
+    return Worksheet.ofSteps("Friction from a pair of tensions", found.steps())
+        .plus(SecondRoutes.load(found));
   }
 
   /**
-   * Makes the worksheet of the force of two legs. A force of two stated tensions has the sum of
-   * components as a second route.
+   * Makes the worksheet of the force of two legs, with the sum of components as a second route.
    *
    * @param force the force
    * @return the worksheet
    */
   public static Worksheet of(TwoLegForce force) {
-    Worksheet sheet =
-        Worksheet.ofSteps("Force of two legs on the point between them", force.steps());
-    Step size = force.steps().get(0);
-    if (size.formula() != FrictionFormulas.TWO_LEG_FORCE) {
-      return sheet;
-    }
-    return sheet.plus(
-        List.of(
-            new Line.TwoRoutes(
-                "Force on the point",
-                "by the law of cosines",
-                size,
-                "by components along and across the first leg",
-                EquilibriumFormulas.TWO_LEGS.step(size.input(0), size.input(1), size.input(2)))));
+    return Worksheet.ofSteps("Force of two legs on the point between them", force.steps())
+        .plus(List.of(SecondRoutes.size(force)));
   }
 
   /**
-   * Makes the worksheet of wraps needed, with what the hand holds at that many.
+   * Makes the worksheet of wraps needed, with what the hand holds at that many, and with wraps laid
+   * piece by piece as a second route.
    *
    * @param wraps the wraps
    * @return the worksheet
@@ -212,11 +188,13 @@ public final class Worksheets {
                 new Line.Calculation("Exactly the wraps needed", ratio),
                 new Line.Calculation(
                     "Hand at exactly the wraps needed",
-                    FrictionFormulas.SLACK_TENSION.step(needed.input(0), ratio.result()))));
+                    FrictionFormulas.SLACK_TENSION.step(needed.input(0), ratio.result())),
+                SecondRoutes.wraps(needed)));
   }
 
   /**
-   * Makes the worksheet of a tackle under a load.
+   * Makes the worksheet of a tackle under a load, with the closed form of its ratio as a second
+   * route.
    *
    * @param tackle the tackle
    * @param load the load
@@ -224,7 +202,7 @@ public final class Worksheets {
    */
   public static Worksheet of(Tackle tackle, Quantity<Force> load) {
     return Worksheet.ofSteps("Line pull of a tackle", tackle.steps())
-        .plus(List.of(line(tackle.linePullStep(load))));
+        .plus(List.of(line(tackle.linePullStep(load)), SecondRoutes.ratio(tackle)));
   }
 
   /**
@@ -289,46 +267,38 @@ public final class Worksheets {
   }
 
   /**
-   * Makes the worksheet of what a cavity takes from a section.
+   * Makes the worksheet of what a cavity takes from a section. A closed cavity at the centre has
+   * the power of its diameter as a second route.
    *
    * @param loss the loss
    * @return the worksheet
    */
   public static Worksheet of(StrengthLoss loss) {
-    return Worksheet.ofSteps("Strength lost to a cavity", loss.steps());
+    return Worksheet.ofSteps("Strength lost to a cavity", loss.steps())
+        .plus(SecondRoutes.loss(loss));
   }
 
   /**
-   * Makes the worksheet of a tapered cantilever.
+   * Makes the worksheet of a tapered cantilever, with deflection and slope added up slice by slice
+   * as second routes, and the closed form of the greatest stress where there is one.
    *
    * @param cantilever the cantilever
    * @return the worksheet
    */
   public static Worksheet of(TaperedCantilever cantilever) {
-    Worksheet sheet = Worksheet.ofSteps("Tapered cantilever", cantilever.steps());
-    return cantilever
-        .greatestStressStep()
-        .map(
-            one ->
-                sheet.plus(
-                    List.of(
-                        new Line.TwoRoutes(
-                            "Greatest stress",
-                            "by moment and diameter at its place",
-                            cantilever.steps().get(5),
-                            "by one formula",
-                            one))))
-        .orElse(sheet);
+    return Worksheet.ofSteps("Tapered cantilever", cantilever.steps())
+        .plus(SecondRoutes.of(cantilever));
   }
 
   /**
-   * Makes the worksheet of a stop by a constant force.
+   * Makes the worksheet of a stop by a constant force, with its energies as a second route.
    *
    * @param stop the stop
    * @return the worksheet
    */
   public static Worksheet of(Stop stop) {
-    return Worksheet.ofSteps("Stop by a constant force", stop.steps());
+    return Worksheet.ofSteps("Stop by a constant force", stop.steps())
+        .plus(List.of(SecondRoutes.energy(stop)));
   }
 
   /**
@@ -417,8 +387,8 @@ public final class Worksheets {
   }
 
   /**
-   * Makes the worksheet of a swing's greatest tension and of what the rope catches. A swing that is
-   * let go at rest has the closed form as a second route.
+   * Makes the worksheet of a swing's greatest tension and of what the rope catches, with the closed
+   * form as a second route.
    *
    * @param swing the swing
    * @return the worksheet
@@ -432,16 +402,7 @@ public final class Worksheets {
     Step tension = swing.steps().get(1);
     lines.add(line(speed));
     lines.add(line(tension));
-    if (speed.input(0) == 0 && swing.catches().isEmpty()) {
-      lines.add(
-          new Line.TwoRoutes(
-              "Greatest tension",
-              "by the speed there",
-              tension,
-              "by the closed form of a swing let go at rest",
-              SwingFormulas.RELEASED_TENSION.step(
-                  tension.input(0), tension.input(3), Math.abs(speed.input(3)), speed.input(4))));
-    }
+    lines.add(SecondRoutes.tension(speed, tension));
     return Worksheet.of("Greatest tension of a swing", lines);
   }
 

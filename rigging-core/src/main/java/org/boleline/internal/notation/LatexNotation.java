@@ -96,7 +96,7 @@ final class LatexNotation extends Notation {
 
   @Override
   int strengthOfSum() {
-    return PRODUCT;
+    return SUM;
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.boleline.internal.notation;
 
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.boleline.internal.notation.Term.Case;
 import org.boleline.internal.notation.Term.Cases;
 import org.boleline.internal.notation.Term.Sum;
@@ -13,6 +14,7 @@ final class MathmlNotation extends Notation {
       Map.of("<", "&lt;", ">", "&gt;", "<=", "\u2264", ">=", "\u2265", "=", "=");
   private static final Map<String, String> FUNCTIONS =
       Map.of("asin", "arcsin", "acos", "arccos", "atan", "arctan");
+  private static final Pattern BEGINS_WITH_NUMBER = Pattern.compile("(<m(row|sup)>)*<mn>");
   private static final String TIMES = "\u22c5";
   private static final String INVISIBLE_TIMES = "\u2062";
   private static final String APPLY = "\u2061";
@@ -76,7 +78,7 @@ final class MathmlNotation extends Notation {
     if (sign != '*') {
       return left + operator(SIGNS.getOrDefault(sign, String.valueOf(sign))) + right;
     }
-    boolean visible = right.startsWith("<mn>") || right.startsWith("<mrow><mn>");
+    boolean visible = BEGINS_WITH_NUMBER.matcher(right).lookingAt();
     return left + operator(visible ? TIMES : INVISIBLE_TIMES) + right;
   }
 
@@ -133,7 +135,7 @@ final class MathmlNotation extends Notation {
 
   @Override
   int strengthOfSum() {
-    return PRODUCT;
+    return SUM;
   }
 
   @Override

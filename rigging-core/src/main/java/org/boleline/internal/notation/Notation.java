@@ -2,6 +2,7 @@ package org.boleline.internal.notation;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.boleline.internal.notation.Term.Call;
 import org.boleline.internal.notation.Term.Case;
@@ -95,6 +96,10 @@ abstract class Notation {
       return call(call.function(), call.terms());
     }
     if (term instanceof Powers powers) {
+      Optional<Term> few = powers.few();
+      if (few.isPresent()) {
+        return term(few.get());
+      }
       Term square = new Joined('^', powers.base(), new Num("2"));
       Term last = new Joined('^', powers.base(), powers.last());
       String start = joined('+', within(powers.base(), SUM + 1), term(square));

@@ -3,6 +3,7 @@ package org.boleline.internal.notation;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** A part of an equation that has a value. */
@@ -188,6 +189,21 @@ public sealed interface Term {
    * @param last the last power
    */
   record Powers(Term base, Term last) implements Term {
+    private static final int MOST_WRITTEN = 3;
+
+    /** All powers one by one, if a number tells that there are so few that no dots are needed. */
+    Optional<Term> few() {
+      double most = last instanceof Num num ? num.value(Map.of()) : 0;
+      if (most < 1 || most > MOST_WRITTEN) {
+        return Optional.empty();
+      }
+      Term sum = base;
+      for (int i = 2; i <= most; i++) {
+        sum = new Joined('+', sum, new Joined('^', base, new Num(String.valueOf(i))));
+      }
+      return Optional.of(sum);
+    }
+
     @Override
     public double value(Map<String, Double> numbers) {
       double x = base.value(numbers);
