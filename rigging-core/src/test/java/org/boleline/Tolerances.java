@@ -274,4 +274,13 @@ public final class Tolerances {
   public static Offset<Double> absolute(double bound) {
     return Offset.offset(bound);
   }
+
+  /**
+   * Places read back from a picture, in metres: its coordinates are written to 1e-5 pixels, and a
+   * sheet shows at least ten pixels to the metre unless the site is wider than 70 m.
+   */
+  public static final double DRAWN = 1e-6;
+
+  /** Lengths on the sheet of a picture, in pixels: a few roundings of its 1e-5. */
+  public static final double ON_SHEET = 5e-5;
 }

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.Quantity;
+import javax.measure.quantity.Time;
 import org.boleline.explain.Caution;
 import org.boleline.explain.CautionCode;
 import org.boleline.explain.Datum;
@@ -69,6 +71,36 @@ public final class Drops {
     return new DropResult(statics, drops, assumed);
   }
 
+  /**
+   * Follows the drop of one arrangement in time and keeps samples, for plots and moving pictures.
+   *
+   * <p>The same motion as {@link DropFound#inTime()} of a drop whose level is {@code inTime}.
+   *
+   * @param statics the analysis of the plan in slow motion, not null
+   * @param arrangement id of the arrangement, not null
+   * @param every time between samples, from 10 us to 600 s, not null
+   * @return the catch with its history; empty if the arrangement states no drop, has no slow state,
+   *     the plan states no stretch of the rope, or the motion could not be followed
+   * @throws PlanRefusedException if the time between samples is outside its range
+   */
+  public static Optional<TimedCatch.Followed> sampled(
+      StaticResult statics, String arrangement, Quantity<Time> every) {
+    Plan plan = statics.plan();
+    for (int i = 0; i < plan.arrangements().size(); i++) {
+      Optional<DropSpec> spec = plan.arrangements().get(i).drop();
+      Optional<Solution> slow = statics.arrangements().get(i).solution();
+      RopeStretch stretch = stretch(plan);
+      if (plan.arrangements().get(i).id().equals(arrangement)
+          && spec.isPresent()
+          && slow.isPresent()
+          && stretch != null) {
+        return Optional.ofNullable(
+            inTime(plan, i, spec.get(), new RiggedPath(slow.get(), i), stretch, every));
+      }
+    }
+    return Optional.empty();
+  }
+
   private static DropAnswer answer(StaticResult statics, int index, DropSpec spec) {
     String id = statics.plan().arrangements().get(index).id();
     Optional<Solution> slow = statics.arrangements().get(index).solution();
@@ -125,7 +157,7 @@ public final class Drops {
       cautions.addAll(letRun.cautions());
     }
     TimedCatch.@Nullable Followed inTime =
-        spec.level() == Level.IN_TIME ? inTime(plan, index, spec, rigged, stretch) : null;
+        spec.level() == Level.IN_TIME ? inTime(plan, index, spec, rigged, stretch, null) : null;
     if (inTime != null) {
       inTime.cautions().stream().map(rigged::placedInTime).forEach(cautions::add);
     }
@@ -147,12 +179,20 @@ public final class Drops {
 
   /** The catch step by step; null if it could not be followed. */
   private static TimedCatch.@Nullable Followed inTime(
-      Plan plan, int index, DropSpec spec, RiggedPath rigged, RopeStretch stretch) {
+      Plan plan,
+      int index,
+      DropSpec spec,
+      RiggedPath rigged,
+      RopeStretch stretch,
+      @Nullable Quantity<Time> every) {
     Optional<CatchInTime.Builder> stated = rigged.inTime(spec, stretch);
     if (stated.isEmpty()) {
       return null;
     }
     CatchInTime.Builder builder = stated.get();
+    if (every != null) {
+      builder.sampled(every);
+    }
     if (spec.hold() instanceof DropSpec.Slipping slipping) {
       builder.slipping(slipping);
     } else if (spec.hold() instanceof DropSpec.ByHand hand

@@ -386,16 +386,19 @@ final class PlanReading {
   }
 
   private static Contact contact(Members m) {
-    return Contact.stated(
-        m.text("stem", "the id of a stem"),
-        m.quantity("at", Kind.LENGTH),
-        m.object("hardware", PlanReading::hardware),
-        m.quantity("sling", Kind.LENGTH),
-        m.quantity("offset", Kind.LENGTH),
-        Boolean.TRUE.equals(m.flag("ropeWeight")),
-        m.object("hardwareInCatch", PlanReading::hardware),
-        m.quantity("slingStiffness", Kind.STIFFNESS),
-        m.refusals());
+    Contact contact =
+        Contact.stated(
+            m.text("stem", "the id of a stem"),
+            m.quantity("at", Kind.LENGTH),
+            m.object("hardware", PlanReading::hardware),
+            m.quantity("sling", Kind.LENGTH),
+            m.quantity("offset", Kind.LENGTH),
+            Boolean.TRUE.equals(m.flag("ropeWeight")),
+            m.object("hardwareInCatch", PlanReading::hardware),
+            m.quantity("slingStiffness", Kind.STIFFNESS),
+            m.refusals());
+    @Nullable Boolean opens = m.flag("opens");
+    return opens == null ? contact : contact.withOpens(opens);
   }
 
   private static @Nullable Hardware hardware(Members m) {

@@ -246,7 +246,9 @@ public final class PlanWriter {
     contact
         .hardwareInCatch()
         .ifPresent(inCatch -> object.put("hardwareInCatch", hardware(inCatch)));
-    return object.putStated("slingStiffness", contact.slingStiffness(), Kind.STIFFNESS).build();
+    object.putStated("slingStiffness", contact.slingStiffness(), Kind.STIFFNESS);
+    contact.opens().ifPresent(opens -> object.put("opens", opens));
+    return object.build();
   }
 
   private static ObjectBuilder hardware(Hardware hardware) {

@@ -23,6 +23,8 @@ import org.boleline.explain.Datum;
 import org.boleline.geometry.Vector;
 import org.boleline.limits.ArrangementChecks;
 import org.boleline.limits.Checks;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.SettingUp;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
 import org.boleline.statics.Extreme;
@@ -152,14 +154,16 @@ public final class ResultWriter {
         ObjectBuilder.list(
             result.arrangements().size(),
             index ->
-                answer(
-                        result.arrangements().get(index),
-                        drops.apply(index),
-                        checks.apply(index),
-                        ranges,
-                        cautions,
-                        taken,
-                        index)
+                withSettingUp(
+                        answer(
+                            result.arrangements().get(index),
+                            drops.apply(index),
+                            checks.apply(index),
+                            ranges,
+                            cautions,
+                            taken,
+                            index),
+                        result.plan().arrangements().get(index))
                     .build()));
     object.putAll("cautions", cautions, ResultWriter::caution);
     return object.putAll("taken", taken, ResultWriter::datum);
@@ -178,6 +182,25 @@ public final class ResultWriter {
     } catch (IOException e) {
       throw new UncheckedIOException("reading from the class path", e);
     }
+  }
+
+  private static ObjectBuilder withSettingUp(ObjectBuilder answer, Arrangement arrangement) {
+    SettingUp.of(arrangement)
+        .ifPresent(
+            order ->
+                answer.put(
+                    "settingUp",
+                    new ObjectBuilder()
+                        .put("thread", contacts(order.thread()))
+                        .put("layIn", contacts(order.layIn()))
+                        .put("notStated", contacts(order.notStated()))
+                        .put("inWords", order.sentence())));
+    return answer;
+  }
+
+  private static Json contacts(List<Integer> numbers) {
+    return new Json.Elements(
+        numbers.stream().<Json>map(i -> new Json.Text("contacts/" + i)).toList());
   }
 
   private static ObjectBuilder answer(
@@ -246,7 +269,7 @@ public final class ResultWriter {
   }
 
   /** A caution: its stable code, its place and its values by name. */
-  private static Json caution(Caution caution) {
+  static Json caution(Caution caution) {
     ObjectBuilder values = new ObjectBuilder();
     for (Map.Entry<String, String> value : caution.values().entrySet()) {
       values.put(value.getKey(), value.getValue());

@@ -35,6 +35,7 @@ public final class Contact {
   private final boolean ropeWeight;
   private final @Nullable Hardware hardwareInCatch;
   private final @Nullable Double slingStiffness;
+  private final @Nullable Boolean opens;
 
   private Contact(
       String stem,
@@ -44,7 +45,8 @@ public final class Contact {
       @Nullable Double offset,
       boolean ropeWeight,
       @Nullable Hardware hardwareInCatch,
-      @Nullable Double slingStiffness) {
+      @Nullable Double slingStiffness,
+      @Nullable Boolean opens) {
     this.stem = stem;
     this.at = at;
     this.hardware = hardware;
@@ -53,6 +55,7 @@ public final class Contact {
     this.ropeWeight = ropeWeight;
     this.hardwareInCatch = hardwareInCatch;
     this.slingStiffness = slingStiffness;
+    this.opens = opens;
   }
 
   /**
@@ -115,7 +118,8 @@ public final class Contact {
             : (Double)
                 refusals
                     .at("slingStiffness")
-                    .aboveZero(slingStiffness, Kind.STIFFNESS, Bounds.STIFFNESS));
+                    .aboveZero(slingStiffness, Kind.STIFFNESS, Bounds.STIFFNESS),
+        null);
   }
 
   private static void checkEfficiency(@Nullable Hardware hardware, Refusals refusals) {
@@ -133,17 +137,23 @@ public final class Contact {
       @Nullable Hardware newHardwareInCatch,
       @Nullable Quantity<Stiffness> newSlingStiffness) {
     return Refusals.check(
-        refusals ->
-            stated(
-                stem,
-                at(),
-                hardware,
-                newSling,
-                newOffset,
-                ropeWeight,
-                newHardwareInCatch,
-                newSlingStiffness,
-                refusals));
+            refusals ->
+                stated(
+                    stem,
+                    at(),
+                    hardware,
+                    newSling,
+                    newOffset,
+                    ropeWeight,
+                    newHardwareInCatch,
+                    newSlingStiffness,
+                    refusals))
+        .opening(opens);
+  }
+
+  private Contact opening(@Nullable Boolean newOpens) {
+    return new Contact(
+        stem, at, hardware, sling, offset, ropeWeight, hardwareInCatch, slingStiffness, newOpens);
   }
 
   private @Nullable Quantity<Length> statedSling() {
@@ -197,7 +207,22 @@ public final class Contact {
    * @validity a rope taut enough to be nearly straight (STA-22)
    */
   public Contact withRopeWeight(boolean counts) {
-    return new Contact(stem, at, hardware, sling, offset, counts, hardwareInCatch, slingStiffness);
+    return new Contact(
+        stem, at, hardware, sling, offset, counts, hardwareInCatch, slingStiffness, opens);
+  }
+
+  /**
+   * Returns this contact with the way its hardware takes the rope.
+   *
+   * <p>No analysis uses it: it settles in which order the rope can be set up, see {@link
+   * SettingUp}.
+   *
+   * @param ropeCanBeLaidIn true if the hardware can be opened to lay the rope in, false if an end
+   *     of the rope has to be threaded through
+   * @return the contact
+   */
+  public Contact withOpens(boolean ropeCanBeLaidIn) {
+    return opening(ropeCanBeLaidIn);
   }
 
   /**
@@ -316,6 +341,15 @@ public final class Contact {
   }
 
   /**
+   * Tells whether the hardware can be opened to lay the rope in.
+   *
+   * @return true if it can, false if an end has to be threaded through; empty if it is not stated
+   */
+  public Optional<Boolean> opens() {
+    return Optional.ofNullable(opens);
+  }
+
+  /**
    * Returns what was left to defaults; that the weight of the rope does not count is not among it.
    *
    * @return the data; the names are JSON pointers from this contact, such as {@code /sling}
@@ -341,13 +375,14 @@ public final class Contact {
         && Objects.equals(offset, c.offset)
         && ropeWeight == c.ropeWeight
         && Objects.equals(hardwareInCatch, c.hardwareInCatch)
-        && Objects.equals(slingStiffness, c.slingStiffness);
+        && Objects.equals(slingStiffness, c.slingStiffness)
+        && Objects.equals(opens, c.opens);
   }
 
   @Override
   public int hashCode() {
     return Objects.hash(
-        stem, at, hardware, sling, offset, ropeWeight, hardwareInCatch, slingStiffness);
+        stem, at, hardware, sling, offset, ropeWeight, hardwareInCatch, slingStiffness, opens);
   }
 
   @Override

@@ -529,16 +529,18 @@ public final class Input {
       @Nullable Double offset,
       Refusals refusals) {
     Set<String> left = of.taken().stream().map(Datum::name).collect(Collectors.toSet());
-    return Contact.stated(
-        of.stem(),
-        at == null ? of.at() : Amounts.metres(at),
-        hardware == null ? of.hardware() : hardware,
-        sling != null ? Amounts.metres(sling) : left.contains("/sling") ? null : of.sling(),
-        offset != null ? Amounts.metres(offset) : left.contains("/offset") ? null : of.offset(),
-        of.hasRopeWeight(),
-        of.hardwareInCatch().orElse(null),
-        of.slingStiffness().orElse(null),
-        refusals);
+    Contact contact =
+        Contact.stated(
+            of.stem(),
+            at == null ? of.at() : Amounts.metres(at),
+            hardware == null ? of.hardware() : hardware,
+            sling != null ? Amounts.metres(sling) : left.contains("/sling") ? null : of.sling(),
+            offset != null ? Amounts.metres(offset) : left.contains("/offset") ? null : of.offset(),
+            of.hasRopeWeight(),
+            of.hardwareInCatch().orElse(null),
+            of.slingStiffness().orElse(null),
+            refusals);
+    return of.opens().map(contact::withOpens).orElse(contact);
   }
 
   /**

@@ -139,6 +139,7 @@ final class MixedPlans {
     if (place.slingStiffness().isPresent()) {
       contact = contact.withSlingStiffness(place.slingStiffness().get());
     }
+    contact = hardware.opens().map(contact::withOpens).orElse(contact);
     @Nullable Hardware inCatch = catching.hardwareInCatch().orElse(null);
     return inCatch == null ? contact : contact.withHardwareInCatch(inCatch);
   }

@@ -142,6 +142,30 @@ final class Docs {
         .isEqualTo(wanted);
   }
 
+  /**
+   * Demands that a drawing be the given one, its numbers to a ten-thousandth of a pixel; writes it
+   * instead when regenerating.
+   */
+  static void expectDrawing(Path file, String wanted) {
+    String found = Files.exists(file) ? read(file) : "";
+    double[] there = numbers(found);
+    double[] here = numbers(wanted);
+    boolean same =
+        NUMBER.matcher(found).replaceAll("#").equals(NUMBER.matcher(wanted).replaceAll("#"));
+    for (int i = 0; same && i < here.length; i++) {
+      same =
+          Math.abs(there[i] - here[i])
+              <= Tolerances.ON_SHEET * 2 + Tolerances.EXACT * Math.abs(here[i]);
+    }
+    if (!same && REGENERATE) {
+      write(file, wanted);
+      return;
+    }
+    assertThat(same)
+        .as("%s is drawn by the library; to write it anew: -Dregenerate=true", name(file))
+        .isTrue();
+  }
+
   /** Demands that a block hold the given lines; writes them instead when regenerating. */
   static void expectBlock(Path page, Block block, List<String> wanted) {
     if (sameToNineFigures(block.text(), String.join("\n", wanted))) {

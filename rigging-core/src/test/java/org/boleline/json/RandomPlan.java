@@ -293,6 +293,9 @@ final class RandomPlan {
     if (maybe()) {
       contact = contact.withSlingStiffness(Si.of(from(1, 1e6), Kind.STIFFNESS));
     }
+    if (maybe()) {
+      contact = contact.withOpens(maybe());
+    }
     return contact.withRopeWeight(ropeHasWeight && maybe());
   }
 

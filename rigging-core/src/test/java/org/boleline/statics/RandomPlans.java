@@ -46,7 +46,7 @@ import org.boleline.wood.WoodProperties;
  * <p>Far wider than tree work: stems from stout to slenderer than they can stand, plumb to nearly
  * level; points in any order on any stem; slings up to 2 m; 5 kg to 3 t on the rope.
  */
-final class RandomPlans {
+public final class RandomPlans {
   private static final List<Motion> MOTIONS = List.of(Motion.values());
   private final SplittableRandom random;
 
@@ -55,7 +55,7 @@ final class RandomPlans {
   }
 
   /** The plan of a seed; always the same one. */
-  static Plan of(long seed) {
+  public static Plan of(long seed) {
     RandomPlans draw = new RandomPlans(seed);
     while (true) {
       try {

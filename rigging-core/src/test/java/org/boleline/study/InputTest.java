@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.boleline.explain.PlanRefusedException;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
 import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
@@ -45,6 +49,21 @@ class InputTest {
     Plan back = input.with(changed, Plans.of(before, input.kindOrNull()));
     // what was left to a default is stated now: so compare after stating it
     assertThat(back).isEqualTo(input.with(plan, Plans.of(before, input.kindOrNull())));
+  }
+
+  @Test
+  void a_point_that_moves_keeps_the_way_its_hardware_takes_the_rope() {
+    Plan plan = Plans.bending();
+    Arrangement first = plan.arrangements().get(0);
+    List<Contact> contacts = first.contacts().stream().map(c -> c.withOpens(false)).toList();
+    List<Arrangement> stated = new ArrayList<>(plan.arrangements());
+    stated.set(0, first.toBuilder().contacts(contacts).build());
+    Plan moved =
+        Input.station(0, 0)
+            .with(
+                plan.toBuilder().arrangements(stated).build(),
+                Figure.of(Amounts.metres(1), Kind.LENGTH));
+    assertThat(moved.arrangements().get(0).contacts().get(0).opens()).contains(false);
   }
 
   @Test

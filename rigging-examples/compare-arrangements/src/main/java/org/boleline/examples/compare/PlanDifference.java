@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
@@ -77,6 +78,7 @@ final class PlanDifference {
     length(phrases, "sling", c -> Wording.metres(c.sling()));
     length(phrases, "offset", c -> Wording.metres(c.offset()));
     ropeWeight(phrases);
+    opens(phrases);
     if (!before.tagline().equals(after.tagline())) {
       phrases.add(
           "the load leg hangs "
@@ -259,6 +261,23 @@ final class PlanDifference {
                 + (changed.size() > 1 ? "points" : "point")
                 + at(changed)
                 + (counts ? " counts" : " no longer counts"));
+      }
+    }
+  }
+
+  /** Whether the rope is laid in or threaded: it changes no force, but the order of work. */
+  private void opens(List<String> phrases) {
+    for (boolean laidIn : new boolean[] {true, false}) {
+      List<Match> changed =
+          pairs.stream()
+              .filter(p -> after.contacts().get(p.after()).opens().equals(Optional.of(laidIn)))
+              .filter(p -> before.contacts().get(p.before()).opens().equals(Optional.of(!laidIn)))
+              .toList();
+      if (!changed.isEmpty()) {
+        phrases.add(
+            "the rope is "
+                + (laidIn ? "laid in instead of threaded" : "threaded instead of laid in")
+                + at(changed));
       }
     }
   }

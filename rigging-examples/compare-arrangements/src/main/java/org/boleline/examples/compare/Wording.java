@@ -9,6 +9,7 @@ import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
+import org.boleline.plan.SettingUp;
 import org.boleline.plan.Tail;
 import org.boleline.rope.Bark;
 import org.boleline.rope.FrictionRing;
@@ -128,7 +129,10 @@ final class Wording {
                         + "° out of plumb toward azimuth "
                         + Figures.stated(degrees(line.azimuth()))
                         + "°"));
-    return String.join("; ", parts);
+    String words = String.join("; ", parts);
+    return SettingUp.of(arrangement)
+        .map(order -> words + ". Setting up: " + order.sentence())
+        .orElse(words);
   }
 
   static String wraps(double wraps) {

@@ -124,6 +124,29 @@ class PlanDifferenceTest {
   }
 
   @Test
+  void the_way_the_rope_gets_into_a_point_is_told_where_it_changes() {
+    Contact closed = LOW.withOpens(false);
+    Contact opens = LOW.withOpens(true);
+
+    assertThat(phrases(arrangement(DEVICE, HIGH, closed), arrangement(DEVICE, HIGH, opens)))
+        .containsExactly("the rope is laid in instead of threaded at 4 m");
+    assertThat(phrases(arrangement(DEVICE, HIGH, opens), arrangement(DEVICE, HIGH, closed)))
+        .containsExactly("the rope is threaded instead of laid in at 4 m");
+  }
+
+  @Test
+  void an_arrangement_tells_in_which_order_it_can_be_set_up() {
+    Wording wording = new Wording(Plans.HORNBEAM, UnitSystem.SI);
+    Arrangement stated = arrangement(DEVICE, HIGH.withOpens(false), LOW.withOpens(true));
+
+    assertThat(wording.arrangement(stated))
+        .endsWith(
+            ". Setting up: Before it is tied to the piece, thread the end of the rope through"
+                + " point 1. Lay it into point 2 at any time.");
+    assertThat(wording.arrangement(arrangement(DEVICE, HIGH, LOW))).doesNotContain("Setting up");
+  }
+
+  @Test
   void motion_and_a_tagline_are_named() {
     Arrangement before = arrangement(DEVICE, HIGH);
     Arrangement after =

@@ -1,0 +1,86 @@
+package org.boleline.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.boleline.Tolerances;
+import org.boleline.statics.Solution;
+import org.boleline.statics.StaticResult;
+import org.boleline.statics.Statics;
+import org.boleline.statics.StemProfile;
+import org.boleline.units.Kind;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Element;
+
+class BendingStripTest {
+  private static StaticResult hornbeam() {
+    return Statics.analyse(Demo.plan("hornbeam"));
+  }
+
+  @Test
+  void moments_are_drawn_as_they_were_solved() {
+    StaticResult result = hornbeam();
+    Drawn drawn = new Drawn(BendingStrip.of(result, "hornbeam", PictureSpec.STANDARD).svg());
+    Element chart = Drawn.ofClass(drawn.root(), "chart").get(0);
+    List<Element> lines = Drawn.ofClass(chart, "line");
+    assertThat(lines).hasSameSizeAs(result.arrangements());
+    for (int i = 0; i < lines.size(); i++) {
+      Solution solution = result.arrangements().get(i).solution().orElseThrow();
+      StemProfile profile = solution.stems().get(0).profile();
+      double[][] moments = profile.moments(Kind.MOMENT);
+      double[] stations = profile.stations(Kind.LENGTH);
+      List<double[]> path = Drawn.path(lines.get(i));
+      for (int j = 0; j < path.size(); j++) {
+        double[] numbers = Drawn.numbers(chart, path.get(j));
+        assertThat(numbers[0]).isEqualTo(stations[j], within(Tolerances.DRAWN));
+        double size =
+            Math.sqrt(
+                moments[j][0] * moments[j][0]
+                    + moments[j][1] * moments[j][1]
+                    + moments[j][2] * moments[j][2]);
+        assertThat(numbers[1]).isEqualTo(size / 1000, within(Tolerances.DRAWN));
+      }
+    }
+  }
+
+  @Test
+  void the_greatest_stress_lies_on_the_line_where_the_section_steps() {
+    StaticResult result = hornbeam();
+    Drawn drawn = new Drawn(BendingStrip.of(result, "hornbeam", PictureSpec.STANDARD).svg());
+    Element chart = Drawn.ofClass(drawn.root(), "chart").get(1);
+    List<double[]> line = Drawn.path(Drawn.ofClass(chart, "line").get(0));
+    double[] dot = new double[2];
+    Element greatest = Drawn.ofClass(chart, "greatest").get(0);
+    dot[0] = Drawn.number(greatest, "cx");
+    dot[1] = Drawn.number(greatest, "cy");
+    double nearest =
+        line.stream().mapToDouble(p -> Math.hypot(p[0] - dot[0], p[1] - dot[1])).min().orElse(9);
+    assertThat(nearest).isLessThan(0.5); // half a pixel
+    assertThat(drawn.root().getTextContent()).contains(" at 1.2 m");
+  }
+
+  @Test
+  void labels_keep_apart_on_every_sheet() {
+    for (String name : List.of("hornbeam", "spruce", "sycamore")) {
+      StaticResult result = Statics.analyse(Demo.plan(name));
+      String stem = result.plan().stems().get(0).id();
+      for (PictureSpec spec : List.of(PictureSpec.STANDARD, Demo.PHONE)) {
+        String svg = BendingStrip.of(result, stem, spec).svg();
+        Drawn drawn = new Drawn(svg);
+        drawn.checkLabels(name);
+        drawn.checkOnSheet(name);
+        assertThat(svg).isEqualTo(BendingStrip.of(result, stem, spec).svg());
+      }
+    }
+  }
+
+  @Test
+  void a_stem_that_is_not_there_is_refused() {
+    StaticResult result = hornbeam();
+    assertThatThrownBy(() -> BendingStrip.of(result, "oak", PictureSpec.STANDARD))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("oak");
+  }
+}

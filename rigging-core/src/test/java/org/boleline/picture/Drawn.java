@@ -1,0 +1,165 @@
+package org.boleline.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/** A picture read back from its SVG, as a program that shares nothing with the writer sees it. */
+final class Drawn {
+  private final Element root;
+
+  Drawn(String svg) {
+    try {
+      root =
+          DocumentBuilderFactory.newDefaultInstance()
+              .newDocumentBuilder()
+              .parse(new InputSource(new StringReader(svg)))
+              .getDocumentElement();
+    } catch (ParserConfigurationException | SAXException | IOException e) {
+      throw new AssertionError("not XML: " + svg, e);
+    }
+  }
+
+  Element root() {
+    return root;
+  }
+
+  static List<Element> all(Element within, String tag) {
+    List<Element> found = new ArrayList<>();
+    NodeList nodes = within.getElementsByTagName(tag);
+    for (int i = 0; i < nodes.getLength(); i++) {
+      found.add((Element) nodes.item(i));
+    }
+    return found;
+  }
+
+  static List<Element> ofClass(Element within, String name) {
+    return all(within, "*").stream()
+        .filter(e -> Arrays.asList(e.getAttribute("class").split(" ", -1)).contains(name))
+        .toList();
+  }
+
+  static double number(Element element, String attribute) {
+    return Double.parseDouble(element.getAttribute(attribute));
+  }
+
+  Element side() {
+    return ofClass(root, "view-side").get(0);
+  }
+
+  List<Element> views() {
+    return ofClass(root, "view");
+  }
+
+  /** The points of a path of straight lines, on the sheet. */
+  static List<double[]> path(Element path) {
+    List<double[]> points = new ArrayList<>();
+    String[] numbers = path.getAttribute("d").replaceAll("[MLZ]", " ").strip().split("\\s+", -1);
+    for (int i = 0; i < numbers.length; i += 2) {
+      points.add(new double[] {Double.parseDouble(numbers[i]), Double.parseDouble(numbers[i + 1])});
+    }
+    return points;
+  }
+
+  static List<double[]> line(Element line) {
+    return List.of(
+        new double[] {number(line, "x1"), number(line, "y1")},
+        new double[] {number(line, "x2"), number(line, "y2")});
+  }
+
+  /**
+   * From the sheet back to the site: metres along the azimuth of the view, and upward or across.
+   */
+  static double[] site(Element view, double[] onSheet) {
+    double scale = number(view, "data-scale");
+    return new double[] {
+      (onSheet[0] - number(view, "data-left")) / scale,
+      (number(view, "data-top") - onSheet[1]) / scale
+    };
+  }
+
+  /** From the sheet back to the numbers of a chart: across and up. */
+  static double[] numbers(Element chart, double[] onSheet) {
+    return new double[] {
+      (onSheet[0] - number(chart, "data-left")) / number(chart, "data-across"),
+      number(chart, "data-least")
+          + (number(chart, "data-bottom") - onSheet[1]) / number(chart, "data-up")
+    };
+  }
+
+  /** Where a place of the site should be, by the words of the format. */
+  static double[] wanted(Element view, double[] place) {
+    double azimuth = Math.toRadians(number(view, "data-azimuth"));
+    double along = place[0] * Math.cos(azimuth) + place[1] * Math.sin(azimuth);
+    double across = place[1] * Math.cos(azimuth) - place[0] * Math.sin(azimuth);
+    boolean above = view.getAttribute("class").contains("view-above");
+    return new double[] {along, above ? across : place[2]};
+  }
+
+  /** Rooms of all labels: left, top, right, bottom. */
+  static List<double[]> rooms(Element within) {
+    return ofClass(within, "label").stream()
+        .map(
+            label ->
+                Arrays.stream(label.getAttribute("data-room").split(" ", -1))
+                    .mapToDouble(Double::parseDouble)
+                    .toArray())
+        .toList();
+  }
+
+  void checkLabels(String of) {
+    double[] sheet =
+        Arrays.stream(root.getAttribute("viewBox").split(" ", -1))
+            .mapToDouble(Double::parseDouble)
+            .toArray();
+    List<double[]> rooms = rooms(root);
+    for (int i = 0; i < rooms.size(); i++) {
+      double[] a = rooms.get(i);
+      assertThat(a[0] >= 0 && a[1] >= 0 && a[2] <= sheet[2] && a[3] <= sheet[3])
+          .as("%s: label %s on the sheet", of, Arrays.toString(a))
+          .isTrue();
+      for (int j = 0; j < i; j++) {
+        double[] b = rooms.get(j);
+        assertThat(a[0] < b[2] && b[0] < a[2] && a[1] < b[3] && b[1] < a[3])
+            .as("%s: labels %s and %s overlap", of, Arrays.toString(a), Arrays.toString(b))
+            .isFalse();
+      }
+    }
+  }
+
+  void checkOnSheet(String of) {
+    double width = number(root, "width");
+    double height = number(root, "height");
+    List<double[]> points = new ArrayList<>();
+    for (Element line : all(root, "line")) {
+      points.addAll(line(line));
+    }
+    for (String kind : List.of("stem-loaded", "stem-unloaded", "axis", "sling", "piece", "line")) {
+      ofClass(root, kind).forEach(e -> points.addAll(path(e)));
+    }
+    for (Element circle : all(root, "circle")) {
+      points.add(new double[] {number(circle, "cx"), number(circle, "cy")});
+    }
+    for (Element rect : all(root, "rect")) {
+      double x = rect.hasAttribute("x") ? number(rect, "x") : 0;
+      double y = rect.hasAttribute("y") ? number(rect, "y") : 0;
+      points.add(new double[] {x, y});
+      points.add(new double[] {x + number(rect, "width"), y + number(rect, "height")});
+    }
+    for (double[] p : points) {
+      assertThat(p[0] >= 0 && p[0] <= width && p[1] >= 0 && p[1] <= height)
+          .as("%s: %s on the sheet of %s by %s", of, Arrays.toString(p), width, height)
+          .isTrue();
+    }
+  }
+}

@@ -1,0 +1,345 @@
+package org.boleline.picture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.boleline.units.Amounts.kilonewtons;
+import static org.boleline.units.Amounts.metres;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.boleline.Tolerances;
+import org.boleline.geometry.Box;
+import org.boleline.geometry.Vector;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Contact;
+import org.boleline.plan.Plan;
+import org.boleline.statics.ArrangementResult;
+import org.boleline.statics.ContactResult;
+import org.boleline.statics.Leg;
+import org.boleline.statics.MarkResult;
+import org.boleline.statics.RandomPlans;
+import org.boleline.statics.Solution;
+import org.boleline.statics.StaticResult;
+import org.boleline.statics.Statics;
+import org.boleline.statics.StemResult;
+import org.boleline.units.Kind;
+import org.boleline.units.Si;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Element;
+
+class ForcePictureTest {
+  private static Drawn drawn(StaticResult result, String id, PictureSpec spec) {
+    return new Drawn(ForcePicture.of(result, id, spec).svg());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"hornbeam", "spruce", "sycamore"})
+  void the_demo_sites_are_drawn_as_they_were_solved(String name) {
+    StaticResult result = Statics.analyse(Demo.plan(name));
+    for (ArrangementResult arrangement : result.arrangements()) {
+      for (PictureSpec spec : List.of(PictureSpec.STANDARD, Demo.PHONE)) {
+        Drawn drawn = drawn(result, arrangement.id(), spec);
+        drawn.checkLabels(name);
+        drawn.checkOnSheet(name);
+        Solution solution = arrangement.solution().orElseThrow();
+        checkGeometry(drawn, solution);
+        checkEveryNumberIsThere(drawn, solution);
+      }
+    }
+  }
+
+  @Test
+  void random_rigs_are_drawn_as_they_were_solved_with_no_label_over_another() {
+    int drawnCount = 0;
+    for (long seed = 0; seed < 500; seed++) {
+      StaticResult result;
+      try {
+        result = Statics.analyse(RandomPlans.of(seed));
+      } catch (org.boleline.explain.PlanRefusedException e) {
+        continue; // the rope pulls two points together: nothing to draw
+      }
+      ArrangementResult arrangement = result.arrangements().get(0);
+      Drawn drawn = drawn(result, arrangement.id(), PictureSpec.STANDARD);
+      drawn.checkLabels("seed " + seed);
+      drawn.checkOnSheet("seed " + seed);
+      if (arrangement instanceof Solution solution) {
+        checkGeometry(drawn, solution);
+        checkEveryNumberIsThere(drawn, solution);
+        drawnCount++;
+      }
+    }
+    assertThat(drawnCount).isGreaterThan(300);
+  }
+
+  private static void same(Element view, double[] onSheet, double[] place, String what) {
+    double[] site = Drawn.site(view, onSheet);
+    double[] wanted = Drawn.wanted(view, place);
+    assertThat(site).as(what).containsExactly(wanted, within(Tolerances.DRAWN));
+  }
+
+  private static void checkGeometry(Drawn drawn, Solution solution) {
+    for (Element view : drawn.views()) {
+      for (StemResult stem : solution.stems()) {
+        checkAxis(view, stem, "axis-loaded", stem.profile().positions(Kind.LENGTH));
+        checkAxis(view, stem, "axis-unloaded", stem.profile().unloadedPositions(Kind.LENGTH));
+        for (MarkResult mark : stem.marks()) {
+          Element arrow = movement(view, stem.id(), mark.name());
+          double[] to = mark.position().in(Kind.LENGTH);
+          same(view, Drawn.line(arrow).get(1), to, mark.name());
+        }
+      }
+      List<Element> legs = Drawn.ofClass(view, "leg");
+      assertThat(legs).hasSameSizeAs(solution.legs());
+      for (int i = 0; i < legs.size(); i++) {
+        Leg leg = solution.legs().get(i);
+        double[] tension = {Si.value(leg.tension(), Kind.FORCE, "tension")};
+        assertThat(Drawn.number(legs.get(i), "data-tension")).isEqualTo(tension[0]);
+        List<double[]> line = Drawn.line(legs.get(i));
+        leg.begin().ifPresent(p -> same(view, line.get(0), p.in(Kind.LENGTH), "leg's beginning"));
+        if (legs.get(i).getAttribute("data-broken").equals("false") || i == 0) {
+          leg.end().ifPresent(p -> same(view, line.get(1), p.in(Kind.LENGTH), "leg's end"));
+        }
+      }
+      for (int i = 0; i < solution.contacts().size(); i++) {
+        checkContact(view, solution.contacts().get(i), "contacts/" + i);
+      }
+    }
+  }
+
+  private static void checkAxis(Element view, StemResult stem, String kind, double[][] wanted) {
+    Element axis =
+        Drawn.ofClass(view, kind).stream()
+            .filter(e -> e.getAttribute("data-stem").equals(stem.id()))
+            .findFirst()
+            .orElseThrow();
+    List<double[]> path = Drawn.path(axis);
+    assertThat(path).hasSize(wanted.length);
+    for (int i = 0; i < wanted.length; i++) {
+      same(view, path.get(i), wanted[i], kind);
+    }
+  }
+
+  private static Element movement(Element view, String stem, String mark) {
+    return Drawn.ofClass(view, "movement").stream()
+        .filter(e -> e.getAttribute("data-stem").equals(stem))
+        .filter(e -> e.getAttribute("data-name").equals(mark))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static void checkContact(Element view, ContactResult contact, String place) {
+    Element point =
+        Drawn.ofClass(view, "point").stream()
+            .filter(e -> e.getAttribute("data-place").equals(place))
+            .findFirst()
+            .orElseThrow();
+    double[] at = {Drawn.number(point, "data-x"), Drawn.number(point, "data-y")};
+    double[] position = contact.position().in(Kind.LENGTH);
+    same(view, at, position, place);
+    List<Element> arrows =
+        Drawn.ofClass(view, "force").stream()
+            .filter(e -> e.getAttribute("data-place").equals(place))
+            .toList();
+    assertThat(arrows).hasSize(contact.bears() ? 1 : 0);
+    if (contact.bears()) {
+      double[] force = contact.force().in(Kind.FORCE);
+      double perMetre = Drawn.number(view, "data-force-per-metre");
+      List<double[]> line = Drawn.line(arrows.get(0));
+      same(view, line.get(0), position, "arrow's beginning");
+      double[] tip = new double[3];
+      for (int i = 0; i < 3; i++) {
+        tip[i] = position[i] + force[i] / perMetre;
+      }
+      same(view, line.get(1), tip, "arrow's tip");
+    }
+  }
+
+  /** A label for every point, leg, mark, tip and base, and the piece: none was left out. */
+  private static void checkEveryNumberIsThere(Drawn drawn, Solution solution) {
+    int marks = solution.stems().stream().mapToInt(stem -> stem.marks().size()).sum();
+    boolean device = solution.handTension().isPresent();
+    int wanted =
+        solution.contacts().size()
+            + solution.legs().size()
+            + 1
+            + 2 * solution.stems().size()
+            + marks
+            + (device ? 2 : 0)
+            + (solution.arrangement().tagline().isPresent() ? 1 : 0);
+    assertThat(Drawn.ofClass(drawn.side(), "label")).hasSize(wanted);
+  }
+
+  @Test
+  void the_same_result_gives_the_same_bytes() {
+    StaticResult once = Statics.analyse(Demo.plan("hornbeam"));
+    StaticResult again = Statics.analyse(Demo.plan("hornbeam"));
+    for (ArrangementResult arrangement : once.arrangements()) {
+      assertThat(ForcePicture.of(once, arrangement.id(), Demo.PHONE).svg())
+          .isEqualTo(ForcePicture.of(again, arrangement.id(), Demo.PHONE).svg());
+    }
+  }
+
+  @Test
+  void text_with_markup_stays_text() {
+    String evil = "<script>alert(1)</script> & \"quotes\" ]]> <!--";
+    Plan plan = Demo.plan("hornbeam").toBuilder().title(evil).build();
+    PictureSpec spec =
+        PictureSpec.STANDARD.withBox(
+            "<b onload='x'>", Box.between(point(1.6, -2.5, 0), point(4.2, 2.5, 2.9)));
+    Drawn drawn = drawn(Statics.analyse(plan), "three rings, device at the base", spec);
+    assertThat(Drawn.all(drawn.root(), "title").get(0).getTextContent()).startsWith(evil);
+    assertThat(Drawn.all(drawn.root(), "script")).isEmpty();
+    assertThat(Drawn.all(drawn.root(), "b")).isEmpty();
+    assertThat(Drawn.ofClass(drawn.root(), "box").get(0).getAttribute("data-name"))
+        .isEqualTo("<b onload='x'>");
+  }
+
+  private static Vector<javax.measure.quantity.Length> point(double x, double y, double z) {
+    return Vector.of(metres(x), metres(y), metres(z));
+  }
+
+  @Test
+  void a_screen_reader_gets_a_title_and_the_numbers() {
+    PictureSpec spec = PictureSpec.STANDARD.withId("rig-2");
+    Drawn drawn =
+        drawn(Statics.analyse(Demo.plan("hornbeam")), "three rings, device at the base", spec);
+    Element root = drawn.root();
+    assertThat(root.getAttribute("role")).isEqualTo("img");
+    assertThat(root.getAttribute("aria-labelledby")).isEqualTo("rig-2-title rig-2-desc");
+    Element title = Drawn.all(root, "title").get(0);
+    assertThat(title.getAttribute("id")).isEqualTo("rig-2-title");
+    Element description = Drawn.all(root, "desc").get(0);
+    assertThat(description.getAttribute("id")).isEqualTo("rig-2-desc");
+    assertThat(description.getTextContent())
+        .contains("Rope from the piece to point 1: 0.932 kN.", "Moment at the base of hornbeam");
+  }
+
+  @Test
+  void whether_hardware_opens_is_shown_with_the_order_it_implies() {
+    Plan plan = Demo.plan("hornbeam");
+    Arrangement rings = plan.arrangements().get(3);
+    List<Contact> contacts = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      contacts.add(rings.contacts().get(i).withOpens(i == 1));
+    }
+    StaticResult result =
+        Statics.analyse(
+            plan.toBuilder()
+                .arrangements(List.of(rings.toBuilder().contacts(contacts).build()))
+                .build());
+    String text = drawn(result, rings.id(), PictureSpec.STANDARD).root().getTextContent();
+    assertThat(text).contains("1 ring, threaded", "2 ring, opens", "3 ring, threaded");
+    assertThat(text)
+        .contains("thread the end of the rope through points 3, then 1. Lay it into point 2");
+  }
+
+  @Test
+  void movements_are_enlarged_only_when_asked_for_and_then_it_says_so() {
+    StaticResult result = Statics.analyse(Demo.plan("hornbeam"));
+    String id = "one point, device at the base";
+    Solution solution = result.arrangement(id).orElseThrow().solution().orElseThrow();
+    Drawn plain = drawn(result, id, PictureSpec.STANDARD);
+    assertThat(plain.root().getTextContent()).contains("movements as they are");
+    Drawn enlarged = drawn(result, id, PictureSpec.STANDARD.withMagnification(5));
+    assertThat(enlarged.root().getTextContent()).contains("movements drawn 5 times as large");
+    Element view = enlarged.side();
+    double[][] from = solution.stems().get(0).profile().unloadedPositions(Kind.LENGTH);
+    double[][] to = solution.stems().get(0).profile().positions(Kind.LENGTH);
+    int last = to.length - 1;
+    double[] wanted = new double[3];
+    for (int i = 0; i < 3; i++) {
+      wanted[i] = from[last][i] + 5 * (to[last][i] - from[last][i]);
+    }
+    List<double[]> axis = Drawn.path(Drawn.ofClass(view, "axis-loaded").get(0));
+    same(view, axis.get(last), wanted, "tip");
+    enlarged.checkLabels("enlarged");
+    enlarged.checkOnSheet("enlarged");
+  }
+
+  @Test
+  void forces_are_drawn_to_the_stated_scale() {
+    StaticResult result = Statics.analyse(Demo.plan("hornbeam"));
+    Drawn drawn =
+        drawn(
+            result,
+            "three rings, device at the base",
+            PictureSpec.STANDARD.withForceScale(kilonewtons(2)));
+    Element view = drawn.side();
+    assertThat(Drawn.number(view, "data-force-per-metre")).isEqualTo(2000);
+  }
+
+  @Test
+  void themes_differ_in_colour_alone() {
+    StaticResult result = Statics.analyse(Demo.plan("spruce"));
+    String light = ForcePicture.of(result, "sheave", PictureSpec.STANDARD).svg();
+    String dark =
+        ForcePicture.of(result, "sheave", PictureSpec.STANDARD.withTheme(Theme.DARK)).svg();
+    String auto =
+        ForcePicture.of(result, "sheave", PictureSpec.STANDARD.withTheme(Theme.AUTO)).svg();
+    String colour = "#[0-9a-f]{6}";
+    assertThat(dark).isNotEqualTo(light);
+    assertThat(dark.replaceAll(colour, "#")).isEqualTo(light.replaceAll(colour, "#"));
+    assertThat(auto.replaceFirst("<style>[^<]*</style>\n?", "")).isEqualTo(light);
+    assertThat(auto).contains("prefers-color-scheme: dark");
+    assertThat(light).doesNotContain("<style", "style=");
+  }
+
+  @Test
+  void numbers_can_be_lettered_in_feet_and_pounds() {
+    Drawn drawn =
+        drawn(
+            Statics.analyse(Demo.plan("hornbeam")),
+            "three rings, device at the base",
+            PictureSpec.STANDARD.withUnits(PictureUnits.US));
+    // 95 kg is 209.4 lb; its weight 931.6 N is 209.4 lbf
+    assertThat(drawn.root().getTextContent()).contains("209 lb", "209 lbf", "lbf.ft", "ft");
+    drawn.checkLabels("feet");
+  }
+
+  @Test
+  void a_plan_without_a_stable_state_gets_a_sheet_that_says_so() {
+    for (long seed = 0; seed < 500; seed++) {
+      StaticResult result = Statics.analyse(RandomPlans.of(seed));
+      ArrangementResult arrangement = result.arrangements().get(0);
+      if (arrangement instanceof org.boleline.statics.LostStability) {
+        Drawn drawn = drawn(result, arrangement.id(), PictureSpec.STANDARD);
+        assertThat(drawn.root().getTextContent()).contains("No stable state");
+        assertThat(drawn.views()).isEmpty();
+        return;
+      }
+    }
+    throw new AssertionError("no unstable plan among the seeds");
+  }
+
+  @Test
+  void wishes_outside_their_range_are_refused() {
+    PictureSpec spec = PictureSpec.STANDARD;
+    assertThatThrownBy(() -> spec.withMagnification(Double.NaN))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> spec.withMagnification(0.5))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> spec.withSheet(100, 960)).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> spec.withId("a b")).isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> spec.withForceScale(kilonewtons(0)))
+        .isInstanceOf(IllegalArgumentException.class);
+    StaticResult result = Statics.analyse(RandomPlans.of(1));
+    assertThatThrownBy(() -> ForcePicture.of(result, "no such", spec))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("no such");
+  }
+
+  @Test
+  void figures_keep_three_places() {
+    double[] values = {0, 0.0004, 0.0316, 0.1234, 1.5, 12.345, 123.45, 1234.5, -2.346};
+    assertThat(Arrays.stream(values).mapToObj(PictureUnits::number))
+        .containsExactly("0", "0", "0.032", "0.123", "1.5", "12.3", "123", "1230", "-2.35");
+    assertThat(Arrays.stream(values).mapToObj(PictureUnits::figures))
+        .containsExactly("0", "0", "0.032", "0.123", "1.50", "12.3", "123", "1230", "-2.35");
+    assertThat(new double[] {PictureUnits.round(7), PictureUnits.round(0.3)})
+        .containsExactly(5, 0.2);
+  }
+}
