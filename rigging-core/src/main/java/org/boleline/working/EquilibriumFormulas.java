@@ -47,10 +47,7 @@ public final class EquilibriumFormulas {
           Reading.DERIVED);
 
   private static final Source SERIES =
-      new Source(
-          "derived: geometric series",
-          "sum of a geometric series",
-          Reading.DERIVED);
+      new Source("derived: geometric series", "sum of a geometric series", Reading.DERIVED);
   private static final Source SLICES =
       new Source(
           "derived: slices",

@@ -13,6 +13,7 @@ import org.boleline.explain.Formula;
 import org.boleline.explain.Symbol;
 import org.boleline.internal.notation.Equation;
 import org.boleline.internal.notation.Term;
+import org.boleline.units.QuantityText;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -122,6 +123,39 @@ class EquationsTest {
     }
     assertThat(apart).isEmpty();
     assertThat((double) used / POINTS).isGreaterThanOrEqualTo(USED);
+  }
+
+  /** What a worksheet shows: the numbers in place, read again, give what the symbols give. */
+  @ParameterizedTest
+  @MethodSource("formulas")
+  void the_text_with_numbers_put_in_reads_back(Formula formula) {
+    Equation equation = Equation.parse(formula.text());
+    Random random = new Random(formula.id().hashCode());
+    for (int i = 0; i < POINTS / 10; i++) {
+      Map<String, Double> numbers = new HashMap<>();
+      Map<String, String> texts = new HashMap<>();
+      for (Symbol symbol : formula.inputs()) {
+        double number = within(formula, symbol, random);
+        numbers.put(symbol.name(), number);
+        texts.put(symbol.name(), QuantityText.number(number));
+      }
+      if (!equation.solved()) {
+        numbers.put(equation.result(), 0.5);
+        texts.put(equation.result(), "0.5");
+      }
+      Equation put = equation.with(texts);
+      Equation read =
+          Equation.parse(
+              equation.solved()
+                  ? put.text()
+                  : put.text().replaceFirst("^" + equation.result() + " ", "unknown "));
+
+      assertThat(put.latex() + put.mathml()).doesNotContain("NaN");
+      Map<String, Double> none = Map.of();
+      Double shown = equation.solved() ? read.value(none) : read.difference(none);
+      Double found = equation.solved() ? equation.value(numbers) : equation.difference(numbers);
+      assertThat(shown).isEqualTo(found);
+    }
   }
 
   /**

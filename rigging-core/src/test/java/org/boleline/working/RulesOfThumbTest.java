@@ -33,6 +33,7 @@ import org.boleline.stem.Diameters;
 import org.boleline.stem.Stem;
 import org.boleline.stem.StemShape;
 import org.boleline.units.Kind;
+import org.boleline.wood.Log;
 import org.boleline.wood.WoodProperties;
 import org.junit.jupiter.api.Test;
 
@@ -148,6 +149,26 @@ class RulesOfThumbTest {
 
     assertThat(RuleFormulas.FEET_AND_ONE.value(pounds, 4 * 0.3048))
         .isCloseTo(5 * pounds, within(Tolerances.EXACT * pounds));
+  }
+
+  /**
+   * A trunk piece 1 m thick and 2 m long is 1.5 m3 with 3 for pi: 1500 kg at 1000 kg/m3.
+   *
+   * <p>Source: Olley, training article on dismantling.
+   */
+  @Test
+  void three_for_pi_makes_a_log_too_light() {
+    Log log = Log.of(metres(2), metres(1), metres(1), kilogramsPerCubicMetre(1000));
+    RuleCompared rule = RulesOfThumb.of(log).get(0);
+
+    assertThat(rule.step().result()).isCloseTo(1500 * 9.80665, within(Tolerances.EXACT * 1500));
+    assertThat(rule.ratioToModel()).isCloseTo(3 / Math.PI, within(Tolerances.EXACT));
+    assertThat(rule.side()).isEqualTo(RuleCompared.Side.LOW);
+    assertThat(
+            RulesOfThumb.of(Log.of(metres(2), metres(1), metres(0.6), log.density()))
+                .get(0)
+                .ratioToModel())
+        .isLessThan(3 / Math.PI);
   }
 
   @Test

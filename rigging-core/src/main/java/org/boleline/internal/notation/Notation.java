@@ -133,7 +133,10 @@ abstract class Notation {
       // A sign binds like a sum, a power of ten like a product.
       return num.text().startsWith("-") ? SUM : num.text().contains("e") ? PRODUCT + 1 : ATOM;
     }
-    if (term instanceof Minus || term instanceof Powers) {
+    if (term instanceof Powers powers) {
+      return powers.few().map(this::strength).orElse(SUM);
+    }
+    if (term instanceof Minus) {
       return SUM;
     }
     if (term instanceof Joined joined) {
@@ -149,7 +152,10 @@ abstract class Notation {
     if (term instanceof Sum) {
       return strengthOfSum();
     }
-    return term instanceof Degrees ? POWER : term instanceof Call ? CALL : ATOM;
+    if (term instanceof Call call) {
+      return call.function().equals("factorial") ? POWER : CALL;
+    }
+    return term instanceof Degrees ? POWER : ATOM;
   }
 
   final String list(List<Term> terms, String between) {

@@ -88,11 +88,45 @@ class EquationTest {
         "T_tight = T1 / 2; T_{\\mathrm{tight}} = \\frac{T_{\\mathrm{1}}}{2}",
         "EA = |a|; \\mathrm{EA} = \\left|a\\right|",
         "x = sum(i = 1 to n, choose(n, i)); x = \\sum_{i = 1}^{n} \\binom{n}{i}",
+        "x = sum(i = 1 to n, i) * a; x = \\left(\\sum_{i = 1}^{n} i\\right) \\, a",
+        "x = a / b * (c / d); x = \\frac{a}{b} \\, \\left(\\frac{c}{d}\\right)",
+        "x = (n!)^2; x = \\left(n!\\right)^{2}",
         "x = sqrt(2 * 3)^2; x = \\left(\\sqrt{2 \\cdot 3}\\right)^{2}",
         "x = 1.5e-7 * 30 deg; x = 1.5 \\times 10^{-7} \\cdot 30^{\\circ}"
       })
   void equations_print_as_latex(String text, String latex) {
     assertThat(Equation.parse(text).latex()).isEqualTo(latex);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "x = (n!)^2",
+        "x = (-a)^2 - (-b)",
+        "x = a - (b - c)",
+        "x = a / (b / c) * d",
+        "x = (a^b)^c",
+        "x = |a * |b||^2",
+        "x = -(a + b) / c"
+      })
+  void parentheses_that_count_stay(String text) {
+    assertThat(Equation.parse(text).text()).isEqualTo(text);
+  }
+
+  @Test
+  void few_powers_of_a_number_are_written_out() {
+    Equation powers = Equation.parse("x = a * (e + e^2 + ... + e^n)");
+
+    assertThat(powers.with(Map.of("n", "1")).text()).isEqualTo("x = a * e");
+    assertThat(powers.with(Map.of("n", "3")).text()).isEqualTo("x = a * (e + e^2 + e^3)");
+    assertThat(powers.with(Map.of("n", "4")).text()).isEqualTo("x = a * (e + e^2 + ... + e^4)");
+  }
+
+  @Test
+  void numbers_side_by_side_have_a_sign_between_them_in_mathml() {
+    String put = Equation.parse("x = a * b^c").with(Map.of("a", "2", "b", "3", "c", "4")).mathml();
+
+    assertThat(put).contains("<mn>2</mn><mo>\u22c5</mo><msup><mrow><mn>3</mn>");
   }
 
   @Test
