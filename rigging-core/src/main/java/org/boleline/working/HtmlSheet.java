@@ -153,8 +153,7 @@ final class HtmlSheet {
   }
 
   private static String escaped(String words) {
-    return words
-        .replaceAll("\\p{Cntrl}+", " ")
+    return Shown.oneLine(words)
         .replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")

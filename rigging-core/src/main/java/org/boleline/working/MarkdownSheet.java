@@ -120,8 +120,7 @@ final class MarkdownSheet {
 
   /** Words in which Markdown and math see no marks. */
   private static String escaped(String words) {
-    return words
-        .replaceAll("\\p{Cntrl}+", " ")
+    return Shown.oneLine(words)
         .replaceAll("([\\\\`*_{}<>#+!|$~&^])", "\\\\$1")
         // behind a backslash brackets would begin math
         .replace("[", "&#91;")

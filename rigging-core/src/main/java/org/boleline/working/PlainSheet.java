@@ -21,14 +21,14 @@ final class PlainSheet {
   }
 
   String text() {
-    wrap(0, 0, plain(sheet.title()));
-    text.append("=".repeat(Math.min(WIDTH, Math.max(1, plain(sheet.title()).length()))));
+    wrap(0, 0, Shown.oneLine(sheet.title()));
+    text.append("=".repeat(Math.min(WIDTH, Math.max(1, Shown.oneLine(sheet.title()).length()))));
     text.append('\n');
     int number = 0;
     for (Line line : sheet.lines()) {
       text.append('\n');
       if (line instanceof Line.Remark remark) {
-        wrap(0, 0, plain(remark.text()));
+        wrap(0, 0, Shown.oneLine(remark.text()));
       } else {
         number++;
         if (line instanceof Line.Calculation calculation) {
@@ -52,7 +52,7 @@ final class PlainSheet {
 
   private void heading(int number, String words) {
     String start = number + ". ";
-    wrap(0, start.length(), start + plain(Shown.capital(words)));
+    wrap(0, start.length(), start + Shown.oneLine(Shown.capital(words)));
   }
 
   private void body(Shown shown) {
@@ -81,8 +81,8 @@ final class PlainSheet {
     if (result.range().endsWith("OUTSIDE")) {
       wrap(INDENT + width + 3, INDENT + width + 3, "range " + result.range());
     }
-    wrap(INDENT, INDENT + 2, "Holds for: " + plain(formula.validity()) + ".");
-    wrap(INDENT, INDENT + 2, "Source: " + plain(Shown.source(formula.source())) + ".");
+    wrap(INDENT, INDENT + 2, "Holds for: " + Shown.oneLine(formula.validity()) + ".");
+    wrap(INDENT, INDENT + 2, "Source: " + Shown.oneLine(Shown.source(formula.source())) + ".");
   }
 
   private void symbol(Shown.Amount input, int width) {
@@ -92,7 +92,7 @@ final class PlainSheet {
       value += " (" + input.otherwise() + ")";
     }
     wrap(INDENT, column, value);
-    String meaning = plain(input.symbol().meaning());
+    String meaning = Shown.oneLine(input.symbol().meaning());
     wrap(column, column, input.range().isEmpty() ? meaning : meaning + "; range " + input.range());
   }
 
@@ -107,9 +107,9 @@ final class PlainSheet {
     int line = sheet.lineOf(step);
     Shown shown = new Shown(step, sheet);
     if (line > 0) {
-      wrap(INDENT, INDENT + 2, plain(route) + ": " + Shown.asInLine(shown, line) + ".");
+      wrap(INDENT, INDENT + 2, Shown.oneLine(route) + ": " + Shown.asInLine(shown, line) + ".");
     } else {
-      wrap(INDENT, INDENT + 2, plain(route) + ".");
+      wrap(INDENT, INDENT + 2, Shown.oneLine(route) + ".");
       body(shown);
     }
   }
@@ -118,7 +118,8 @@ final class PlainSheet {
     heading(number, table.title());
     for (Formula formula : table.formulas()) {
       wrap(INDENT, INDENT + 4, "[" + formula.id() + "] " + formula.text());
-      wrap(INDENT + 4, INDENT + 4, "Source: " + plain(Shown.source(formula.source())) + ".");
+      wrap(
+          INDENT + 4, INDENT + 4, "Source: " + Shown.oneLine(Shown.source(formula.source())) + ".");
     }
     List<List<String>> rows = new ArrayList<>();
     List<String> names = new ArrayList<>(List.of(""));
@@ -130,7 +131,7 @@ final class PlainSheet {
     rows.add(names);
     rows.add(units);
     for (int row = 0; row < table.names().size(); row++) {
-      List<String> cells = new ArrayList<>(List.of(plain(table.names().get(row))));
+      List<String> cells = new ArrayList<>(List.of(Shown.oneLine(table.names().get(row))));
       for (int column = 0; column < table.columns().size(); column++) {
         cells.add(Shown.cell(table, row, column, sheet));
       }
@@ -158,7 +159,7 @@ final class PlainSheet {
         table.columns().stream()
             .map(symbol -> symbol.name() + " " + symbol.meaning())
             .collect(Collectors.joining("; "));
-    wrap(INDENT, INDENT + 2, plain(meanings) + ".");
+    wrap(INDENT, INDENT + 2, Shown.oneLine(meanings) + ".");
   }
 
   /** Columns that fit into a line, with the names of the rows. */
@@ -182,11 +183,6 @@ final class PlainSheet {
 
   private static String pad(String words, int width) {
     return words + " ".repeat(Math.max(0, width - words.length()));
-  }
-
-  /** One line, without characters that steer a terminal. */
-  private static String plain(String words) {
-    return words.replaceAll("\\p{Cntrl}+", " ");
   }
 
   /** Adds words, broken at blanks so that no line is too long. */

@@ -172,14 +172,16 @@ public final class RigWorksheets {
         new Line.Remark(
             "Stem and rope as one body: where the rope runs through points of this stem, its"
                 + " tensions there are inside, and only what comes in from outside counts. Moments"
-                + " are about the base."));
+                + " are about the base. The solution reports what the ground does to the base: as"
+                + " great, with turned signs. The rows \"reported\" have them turned back."));
     lines.add(forces.table("Forces on stem and rope", EquilibriumFormulas.FORCES));
     lines.add(moments.table("Their moments about the base", EquilibriumFormulas.MOMENTS));
     lines.add(new Line.Remark("The stem alone, cut at its base:"));
     lines.addAll(cut.lines());
     lines.add(
         new Line.Calculation(
-            "Base moment, as reported", EquilibriumFormulas.MOMENT_SIZE.step(reported)));
+            "What the ground does to the base, as reported",
+            EquilibriumFormulas.MOMENT_SIZE.step(reported)));
     lines.add(
         new Line.TwoRoutes(
             "Base moment",

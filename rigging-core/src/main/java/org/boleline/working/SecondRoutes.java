@@ -6,7 +6,6 @@ import org.boleline.drop.DropFormulas;
 import org.boleline.drop.Stop;
 import org.boleline.drop.SwingFormulas;
 import org.boleline.explain.Step;
-import org.boleline.rope.ContactTensions;
 import org.boleline.rope.FrictionFormulas;
 import org.boleline.rope.FrictionFound;
 import org.boleline.rope.Tackle;
@@ -29,18 +28,53 @@ final class SecondRoutes {
 
   private SecondRoutes() {}
 
-  static List<Line> ratio(String where, ContactTensions tensions) {
-    Step ratio = tensions.steps().get(0);
-    if (ratio.formula() != FrictionFormulas.CAPSTAN) {
-      return List.of();
+  /**
+   * Of each ratio over a round contact or a sheave that the steps hold, once. The step behind a
+   * ratio is the tension that it gives.
+   */
+  static List<Line> ratios(String where, List<Step> steps) {
+    List<Line> lines = new ArrayList<>();
+    for (Step step : steps.stream().distinct().toList()) {
+      if (step.formula() == FrictionFormulas.CAPSTAN) {
+        lines.add(
+            new Line.TwoRoutes(
+                Shown.capital(where + "tension ratio"),
+                "by the law of belt friction",
+                step,
+                "by the balance of many short pieces of the rope",
+                EquilibriumFormulas.BY_PIECES.step(step.input(0), step.input(1), PIECES)));
+      } else if (step.formula() == FrictionFormulas.SHEAVE && step.input(1) <= Math.PI) {
+        lines.addAll(pin(where, steps, step));
+      }
     }
-    return List.of(
+    return lines;
+  }
+
+  /** What a sheave takes from the tension, beside the moment balance about its pin. */
+  private static List<Line> pin(String where, List<Step> steps, Step ratio) {
+    Step other = steps.get(steps.indexOf(ratio) + 1);
+    boolean slack = other.formula() == FrictionFormulas.SLACK_TENSION;
+    double tightSide = slack ? other.input(0) : other.result();
+    double slackSide = slack ? other.result() : other.input(0);
+    List<Line> lines = new ArrayList<>();
+    Step force =
+        steps.stream()
+            .filter(step -> step.formula() == FrictionFormulas.TWO_LEG_FORCE)
+            .findFirst()
+            .orElse(null);
+    if (force == null) {
+      double legs = Math.PI - ratio.input(1);
+      force = FrictionFormulas.TWO_LEG_FORCE.step(tightSide, slackSide, legs);
+      lines.add(Worksheets.line(force));
+    }
+    lines.add(
         new Line.TwoRoutes(
-            Shown.capital(where + "tension ratio"),
-            "by the law of belt friction",
-            ratio,
-            "by the balance of many short pieces of the rope",
-            EquilibriumFormulas.BY_PIECES.step(ratio.input(0), ratio.input(1), PIECES)));
+            Shown.capital(where + "what the sheave takes"),
+            "by the tensions",
+            EquilibriumFormulas.DRAG_BY_TENSIONS.step(tightSide, slackSide),
+            "by the moment balance about the pin",
+            EquilibriumFormulas.DRAG_BY_PIN.step(ratio.input(0), force.result())));
+    return lines;
   }
 
   static List<Line> load(FrictionFound found) {

@@ -136,6 +136,13 @@ final class Shown {
     return shown.formula().id() + ", line " + line + ", gives " + shown.rounded();
   }
 
+  /** Words on one line, without characters that steer a terminal or that XML does not allow. */
+  static String oneLine(String words) {
+    return words
+        .replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ")
+        .replaceAll("[\\p{Cf}\\p{Cs}\\p{Cn}]", "");
+  }
+
   static String capital(String words) {
     return words.isEmpty()
         ? ""

@@ -55,14 +55,14 @@ public final class Worksheets {
 
   /**
    * Makes the worksheet of the tensions at one contact. A fixed round contact has its ratio piece
-   * by piece as a second route.
+   * by piece as a second route, a sheave the balance about its pin.
    *
    * @param tensions the tensions
    * @return the worksheet
    */
   public static Worksheet of(ContactTensions tensions) {
     return Worksheet.ofSteps("Tension over a contact", tensions.steps())
-        .plus(SecondRoutes.ratio("", tensions));
+        .plus(SecondRoutes.ratios("", tensions.steps()));
   }
 
   /**
@@ -75,27 +75,13 @@ public final class Worksheets {
    * @return the worksheet; its second line is that of {@link ContactTensions#fromTight}
    */
   public static Worksheet ofSheave(Sheave sheave, Turn turn, Quantity<Force> tight) {
-    ContactTensions tensions = ContactTensions.fromTight(sheave, turn, tight);
-    TwoLegForce force =
-        TwoLegForce.of(tensions.tight(), tensions.slack(), IncludedAngle.from(turn));
-    Step pin =
-        EquilibriumFormulas.DRAG_BY_PIN.step(sheave.efficiency(), newtons(force.magnitude()));
-    return Worksheet.ofSteps("Tension over a sheave", tensions.steps())
-        .plus(List.of(line(force.steps().get(0))))
-        .plus(
-            List.of(
-                new Line.TwoRoutes(
-                    "What the sheave takes",
-                    "by the tensions",
-                    EquilibriumFormulas.DRAG_BY_TENSIONS.step(
-                        newtons(tensions.tight()), newtons(tensions.slack())),
-                    "by the moment balance about the pin",
-                    pin)));
+    return Worksheet.of(
+        "Tension over a sheave", of(ContactTensions.fromTight(sheave, turn, tight)).lines());
   }
 
   /**
    * Makes the worksheet of a rope that runs over contacts one after the other, with the force on
-   * each of them. Each fixed round contact has its ratio piece by piece as a second route.
+   * each of them. Each contact has the second route of {@link #of(ContactTensions)}.
    *
    * @param motion lowering or raising
    * @param load tension of the load
@@ -124,25 +110,27 @@ public final class Worksheets {
               ? ContactTensions.fromTight(hardware.get(i), turns.get(i), tension)
               : ContactTensions.fromSlack(hardware.get(i), turns.get(i), tension);
       Quantity<Force> after = lowering ? tensions.slack() : tensions.tight();
-      tensions.steps().forEach(step -> lines.add(new Line.Calculation(contact, step)));
+      List<Step> steps = new ArrayList<>(tensions.steps());
       if (turns.get(i).wraps() <= 0.5) {
-        TwoLegForce force = TwoLegForce.of(tension, after, IncludedAngle.from(turns.get(i)));
-        force.steps().forEach(step -> lines.add(new Line.Calculation(contact, step)));
+        steps.addAll(TwoLegForce.of(tension, after, IncludedAngle.from(turns.get(i))).steps());
       }
-      lines.addAll(SecondRoutes.ratio(contact + ", ", tensions));
+      steps.forEach(step -> lines.add(new Line.Calculation(contact, step)));
+      lines.addAll(SecondRoutes.ratios(contact + ", ", steps));
       tension = after;
     }
     return Worksheet.of("Rope over contacts, " + motion.text(), lines);
   }
 
   /**
-   * Makes the worksheet of the range of tensions that hold a load.
+   * Makes the worksheet of the range of tensions that hold a load, with the second routes of {@link
+   * #of(ContactTensions)}.
    *
    * @param range the range
    * @return the worksheet
    */
   public static Worksheet of(HoldRange range) {
-    return Worksheet.ofSteps("Tensions that hold a load", range.steps());
+    return Worksheet.ofSteps("Tensions that hold a load", range.steps())
+        .plus(SecondRoutes.ratios("", range.steps()));
   }
 
   /**

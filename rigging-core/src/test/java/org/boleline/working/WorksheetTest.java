@@ -223,11 +223,13 @@ class WorksheetTest {
 
   @Test
   void words_of_a_user_are_only_words() throws Exception {
-    String words = "A <b>&\"$x$ | *y* [z](w) `v`\n# \u001b[1m";
+    String words = "A <b>&\"$x$ | *y* [z](w) `v`\n# \u001b[1m\u009b1m\u202e\ufffe\u2028";
     Worksheet sheet = Worksheet.of(words, List.of(new Line.Remark(words)));
 
     assertThat(xml(sheet.html()).getElementsByTagName("b").getLength()).isZero();
-    assertThat(sheet.plainText()).doesNotContain("\u001b");
+    for (String text : List.of(sheet.plainText(), sheet.markdown(), sheet.html())) {
+      assertThat(text).doesNotContain("\u001b", "\u009b", "\u202e", "\ufffe", "\u2028");
+    }
     assertThat(sheet.markdown()).contains("\\<b\\>\\&\"\\$x\\$ \\| \\*y\\* &#91;z&#93;(w) \\`v\\`");
     assertThat(sheet.markdown().lines().filter(l -> l.startsWith("#"))).hasSize(1);
   }
