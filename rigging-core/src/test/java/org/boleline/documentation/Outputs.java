@@ -33,6 +33,7 @@ final class Outputs {
     ALL.put("show-working/contact", ShowWorking::contact);
     ALL.put("show-working/cut", ShowWorking::cut);
     ALL.put("show-working/log", ShowWorking::log);
+    ALL.put("show-working/plan", ShowWorking::plan);
     ALL.put("show-working/rules", ShowWorking::rules);
   }
 

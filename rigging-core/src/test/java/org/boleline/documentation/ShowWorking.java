@@ -8,14 +8,18 @@ import static org.boleline.units.Amounts.poundsForce;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import org.boleline.drop.Drops;
 import org.boleline.geometry.Turn;
 import org.boleline.json.PlanReader;
+import org.boleline.limits.Checks;
+import org.boleline.plan.Plan;
 import org.boleline.rope.ContactTensions;
 import org.boleline.rope.FrictionRing;
 import org.boleline.statics.Solution;
 import org.boleline.statics.Statics;
 import org.boleline.wood.Log;
 import org.boleline.working.Line;
+import org.boleline.working.PlanWorksheets;
 import org.boleline.working.RigWorksheets;
 import org.boleline.working.RuleCompared;
 import org.boleline.working.RulesOfThumb;
@@ -50,16 +54,16 @@ final class ShowWorking {
     // endregion
   }
 
-  private static Solution solution() {
+  private static Plan firstPlan() {
     try {
-      return Statics.analyse(PlanReader.read(Docs.file("docs/learn/first-plan.json")))
-          .arrangements()
-          .get(2)
-          .solution()
-          .orElseThrow();
+      return PlanReader.read(Docs.file("docs/learn/first-plan.json"));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  private static Solution solution() {
+    return Statics.analyse(firstPlan()).arrangements().get(2).solution().orElseThrow();
   }
 
   static void cut(PrintStream out) {
@@ -78,6 +82,16 @@ final class ShowWorking {
     for (RuleCompared rule : RulesOfThumb.of(solution)) {
       out.println(rule.rule().words() + ", " + rule.where() + ".");
       out.println("  " + rule.sentence());
+    }
+    // endregion
+  }
+
+  static void plan(PrintStream out) {
+    Plan plan = firstPlan();
+    // region plan
+    Checks checks = Checks.of(Drops.analyse(Statics.analyse(plan)));
+    for (Worksheet sheet : PlanWorksheets.of(checks)) {
+      out.println(sheet.title());
     }
     // endregion
   }
