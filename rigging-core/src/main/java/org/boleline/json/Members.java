@@ -124,7 +124,7 @@ final class Members {
     return value == null ? null : quantity(value, kind, refusals.at(name));
   }
 
-  private static <Q extends Quantity<Q>> @Nullable Quantity<Q> quantity(
+  static <Q extends Quantity<Q>> @Nullable Quantity<Q> quantity(
       Json value, Kind<Q> kind, Refusals refusals) {
     if (!(value instanceof Json.Text text)) {
       refusals.add(Refusal.Code.WRONG_TYPE, QuantityText.wants(kind), value.description());

@@ -5,17 +5,23 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.Supplier;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusals;
 import org.boleline.plan.Plan;
 import org.boleline.study.BestStations;
 import org.boleline.study.BiggestPiece;
+import org.boleline.study.CutPlan;
 import org.boleline.study.Figure;
+import org.boleline.study.ForkPull;
+import org.boleline.study.FrictionTrial;
 import org.boleline.study.Input;
 import org.boleline.study.Keep;
 import org.boleline.study.Reading;
+import org.boleline.study.RunNeeded;
 import org.boleline.study.Study;
 import org.boleline.study.Sweep;
+import org.boleline.study.Trial;
 import org.boleline.study.WhatChanged;
 import org.boleline.study.WrapsWindow;
 import org.boleline.units.Kind;
@@ -29,7 +35,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class StudyReading {
   private static final String KINDS =
-      "\"sweep\", \"biggestPiece\", \"whatChanged\", \"window\" or \"bestStations\"";
+      "\"sweep\", \"biggestPiece\", \"cutPlan\", \"runNeeded\", \"whatChanged\", \"window\","
+          + " \"bestStations\", \"forkPull\", \"trial\" or \"frictionTrial\"";
 
   /** What is looked up in the plan: the id of an arrangement, or an input. */
   private record Name(Refusals at, @Nullable String arrangement, @Nullable Input input) {}
@@ -70,9 +77,14 @@ final class StudyReading {
     return switch (kind == null ? "" : kind) {
       case "sweep" -> sweep(m);
       case "biggestPiece" -> biggestPiece(m);
+      case "cutPlan" -> cutPlan(m);
+      case "runNeeded" -> runNeeded(m);
       case "whatChanged" -> whatChanged(m);
       case "window" -> window(m);
       case "bestStations" -> bestStations(m);
+      case "forkPull" -> forkPull(m);
+      case "trial" -> trial(m);
+      case "frictionTrial" -> frictionTrial(m);
       default -> {
         m.refusals()
             .at("kind")
@@ -87,28 +99,18 @@ final class StudyReading {
 
   private @Nullable Study sweep(Members m) {
     @Nullable String arrangement = arrangement(m, "arrangement");
-    @Nullable String pointer = required(m, "input", "the place of a number in the plan");
-    @Nullable Input input = pointer == null ? null : parsed(m, "input", () -> Input.parse(pointer));
+    @Nullable Input input = input(m);
     @Nullable List<Reading> readings = readings(m);
-    @Nullable Double steps = number(m, "steps");
+    @Nullable Integer steps = whole(m, "steps");
     if (input == null) {
       m.hasAny("from", "to");
       return null;
     }
-    names.add(new Name(m.refusals().at("input"), null, input));
     @Nullable Figure from = figure(m, "from", input.kind().orElse(null));
     @Nullable Figure to = figure(m, "to", input.kind().orElse(null));
-    if (steps != null && steps != Math.rint(steps)) {
-      m.refusals()
-          .at("steps")
-          .add(Refusal.Code.OUT_OF_RANGE, "a whole number", QuantityText.number(steps));
-      return null;
-    }
     return arrangement == null || readings == null || steps == null || from == null || to == null
         ? null
-        : m.refusals()
-            .trying(
-                () -> new Sweep(arrangement, input, from, to, (int) Math.round(steps), readings));
+        : m.refusals().trying(() -> new Sweep(arrangement, input, from, to, steps, readings));
   }
 
   private @Nullable Study biggestPiece(Members m) {
@@ -127,6 +129,29 @@ final class StudyReading {
     return arrangement == null || least == null || most == null || all.size() < keeps.size()
         ? null
         : m.refusals().trying(() -> new BiggestPiece(arrangement, size, least, most, all));
+  }
+
+  private @Nullable Study cutPlan(Members m) {
+    @Nullable String arrangement = arrangement(m, "arrangement");
+    @Nullable List<Figure> lengths = lengths(m);
+    @Nullable Figure tie = figure(m, "tie", Kind.LENGTH);
+    @Nullable Figure attachment = figure(m, "attachment", Kind.LENGTH);
+    @Nullable Reading reading = reading(m);
+    return arrangement == null
+            || lengths == null
+            || tie == null
+            || attachment == null
+            || reading == null
+        ? null
+        : m.refusals().trying(() -> new CutPlan(arrangement, lengths, tie, attachment, reading));
+  }
+
+  private @Nullable Study runNeeded(Members m) {
+    @Nullable String arrangement = arrangement(m, "arrangement");
+    @Nullable Keep keep = keep(m);
+    return arrangement == null || keep == null
+        ? null
+        : m.refusals().trying(() -> new RunNeeded(arrangement, keep));
   }
 
   private static @Nullable Keep keep(Members m) {
@@ -177,24 +202,60 @@ final class StudyReading {
     @Nullable Reading reading = reading(m);
     @Nullable Figure lowest = figure(m, "lowest", Kind.LENGTH);
     @Nullable Figure highest = figure(m, "highest", Kind.LENGTH);
-    @Nullable Double most = number(m, "mostPoints");
-    if (most != null && most != Math.rint(most)) {
-      m.refusals()
-          .at("mostPoints")
-          .add(Refusal.Code.OUT_OF_RANGE, "a whole number", QuantityText.number(most));
-      return null;
-    }
+    @Nullable Integer most = whole(m, "mostPoints");
     return arrangement == null
             || reading == null
             || lowest == null
             || highest == null
             || most == null
         ? null
+        : m.refusals().trying(() -> new BestStations(arrangement, reading, lowest, highest, most));
+  }
+
+  private @Nullable Study forkPull(Members m) {
+    @Nullable String arrangement = arrangement(m, "arrangement");
+    @Nullable Integer first = whole(m, "first");
+    @Nullable Integer second = whole(m, "second");
+    return arrangement == null || first == null || second == null
+        ? null
+        : m.refusals().trying(() -> new ForkPull(arrangement, first, second));
+  }
+
+  private @Nullable Study trial(Members m) {
+    @Nullable String arrangement = arrangement(m, "arrangement");
+    @Nullable Input input = input(m);
+    @Nullable Reading reading = reading(m);
+    if (input == null || reading == null) {
+      m.hasAny("from", "to", "measured", "error");
+      return null;
+    }
+    @Nullable Figure from = figure(m, "from", input.kind().orElse(null));
+    @Nullable Figure to = figure(m, "to", input.kind().orElse(null));
+    @Nullable Figure measured = figure(m, "measured", reading.kind().orElse(null));
+    @Nullable Figure error = figure(m, "error", reading.kind().orElse(null));
+    return arrangement == null || from == null || to == null || measured == null || error == null
+        ? null
         : m.refusals()
-            .trying(
-                () ->
-                    new BestStations(
-                        arrangement, reading, lowest, highest, (int) Math.round(most)));
+            .trying(() -> new Trial(arrangement, input, from, to, reading, measured, error));
+  }
+
+  private @Nullable Study frictionTrial(Members m) {
+    @Nullable Figure tight = figure(m, "tight", Kind.FORCE);
+    @Nullable Figure slack = figure(m, "slack", Kind.FORCE);
+    @Nullable Figure error = figure(m, "error", Kind.FORCE);
+    @Nullable Figure turn = figure(m, "turn", Kind.ANGLE);
+    return tight == null || slack == null || error == null || turn == null
+        ? null
+        : m.refusals().trying(() -> new FrictionTrial(tight, slack, error, turn));
+  }
+
+  private @Nullable Input input(Members m) {
+    @Nullable String pointer = required(m, "input", "the place of a number in the plan");
+    @Nullable Input input = pointer == null ? null : parsed(m, "input", () -> Input.parse(pointer));
+    if (input != null) {
+      names.add(new Name(m.refusals().at("input"), null, input));
+    }
+    return input;
   }
 
   private @Nullable String arrangement(Members m, String name) {
@@ -219,6 +280,21 @@ final class StudyReading {
       m.refusals().at(name).add(Refusal.Code.MISSING, "a number", "nothing");
     }
     return number;
+  }
+
+  private static @Nullable Integer whole(Members m, String name) {
+    @Nullable Double number = number(m, name);
+    if (number == null) {
+      return null;
+    }
+    int whole = number.intValue();
+    if (whole != number) {
+      m.refusals()
+          .at(name)
+          .add(Refusal.Code.OUT_OF_RANGE, "a whole number", QuantityText.number(number));
+      return null;
+    }
+    return whole;
   }
 
   /** What a factory of a text makes; its refusal is noted at the member. */
@@ -275,6 +351,24 @@ final class StudyReading {
     }
     List<Reading> all = readings.stream().filter(Objects::nonNull).toList();
     return all.size() < readings.size() ? null : all;
+  }
+
+  private static @Nullable List<Figure> lengths(Members m) {
+    String wants = "a list of lengths";
+    List<@Nullable Figure> lengths =
+        m.list(
+            "lengths",
+            wants,
+            (value, at) -> {
+              @Nullable Quantity<Length> length = Members.quantity(value, Kind.LENGTH, at);
+              return length == null ? null : Figure.of(length, Kind.LENGTH);
+            });
+    if (lengths.isEmpty()) {
+      m.refusals().at("lengths").add(Refusal.Code.MISSING, wants, "none");
+      return null;
+    }
+    List<Figure> all = lengths.stream().filter(Objects::nonNull).toList();
+    return all.size() < lengths.size() ? null : all;
   }
 
   private static @Nullable Figure figure(Members m, String name, @Nullable Kind<?> kind) {

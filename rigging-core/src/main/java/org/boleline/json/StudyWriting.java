@@ -4,15 +4,20 @@ import java.util.List;
 import javax.measure.Quantity;
 import org.boleline.study.BestStations;
 import org.boleline.study.BiggestPiece;
+import org.boleline.study.CutPlan;
 import org.boleline.study.Figure;
+import org.boleline.study.ForkPull;
 import org.boleline.study.Found;
+import org.boleline.study.FrictionTrial;
 import org.boleline.study.Input;
 import org.boleline.study.Keep;
 import org.boleline.study.NoAnswer;
 import org.boleline.study.Reading;
+import org.boleline.study.RunNeeded;
 import org.boleline.study.Study;
 import org.boleline.study.StudyAnswer;
 import org.boleline.study.Sweep;
+import org.boleline.study.Trial;
 import org.boleline.study.WhatChanged;
 import org.boleline.study.WrapsWindow;
 import org.boleline.units.Kind;
@@ -37,6 +42,20 @@ final class StudyWriting {
       putStated(object, "most", biggest.most());
       return object.putAll("keeps", biggest.keeps(), keep -> keep(keep).build());
     }
+    if (study instanceof CutPlan cuts) {
+      object
+          .put("arrangement", cuts.arrangement())
+          .put(
+              "lengths",
+              ObjectBuilder.list(
+                  cuts.lengths().size(), i -> new Json.Text(cuts.lengths().get(i).text())));
+      putStated(object, "tie", cuts.tie());
+      putStated(object, "attachment", cuts.attachment());
+      return object.put("reading", cuts.reading().pointer());
+    }
+    if (study instanceof RunNeeded needed) {
+      return keep(object.put("arrangement", needed.arrangement()), needed.keep());
+    }
     if (study instanceof WhatChanged changed) {
       return object
           .put("from", changed.from())
@@ -52,6 +71,28 @@ final class StudyWriting {
           .put("leastFriction", window.leastFriction())
           .put("mostFriction", window.mostFriction());
     }
+    if (study instanceof ForkPull fork) {
+      return object
+          .put("arrangement", fork.arrangement())
+          .put("first", fork.firstIndex())
+          .put("second", fork.secondIndex());
+    }
+    if (study instanceof Trial trial) {
+      object.put("arrangement", trial.arrangement()).put("input", trial.input().pointer());
+      putStated(object, "from", trial.from());
+      putStated(object, "to", trial.to());
+      object.put("reading", trial.reading().pointer());
+      putStated(object, "measured", trial.measured());
+      putStated(object, "error", trial.error());
+      return object;
+    }
+    if (study instanceof FrictionTrial trial) {
+      putStated(object, "tight", trial.tight());
+      putStated(object, "slack", trial.slack());
+      putStated(object, "error", trial.error());
+      putStated(object, "turn", trial.turn());
+      return object;
+    }
     BestStations best = (BestStations) study;
     object.put("arrangement", best.arrangement()).put("reading", best.reading().pointer());
     putStated(object, "lowest", best.lowest());
@@ -64,7 +105,11 @@ final class StudyWriting {
   }
 
   private static ObjectBuilder keep(Keep keep) {
-    ObjectBuilder object = new ObjectBuilder().put("reading", keep.reading().pointer());
+    return keep(new ObjectBuilder(), keep);
+  }
+
+  private static ObjectBuilder keep(ObjectBuilder object, Keep keep) {
+    object.put("reading", keep.reading().pointer());
     putStated(object, keep.sense() == Keep.Sense.AT_MOST ? "atMost" : "atLeast", keep.limit());
     return object;
   }
@@ -93,6 +138,15 @@ final class StudyWriting {
       biggest.governing().ifPresent(keep -> object.put("governing", keep(keep)));
       return object.putAll("values", biggest.values(), found -> found(found).build());
     }
+    if (answer instanceof CutPlan.Answer cuts) {
+      return object.putAll("cuts", cuts.cuts(), StudyWriting::cut);
+    }
+    if (answer instanceof RunNeeded.Answer needed) {
+      return object
+          .put("run", found(needed.run()))
+          .put("slipTension", found(needed.slipTension()))
+          .put("clearance", found(needed.clearance()));
+    }
     if (answer instanceof WhatChanged.Answer changed) {
       return object.putAll("differences", changed.rows(), StudyWriting::row);
     }
@@ -101,6 +155,21 @@ final class StudyWriting {
           .put("leastWraps", found(window.leastWraps()))
           .put("mostWraps", found(window.mostWraps()))
           .put("isEmpty", window.isEmpty());
+    }
+    if (answer instanceof ForkPull.Answer fork) {
+      return object.put("opening", found(fork.opening())).put("sway", found(fork.sway()));
+    }
+    if (answer instanceof Trial.Answer trial) {
+      return object
+          .put("value", found(trial.value()))
+          .put("least", found(trial.least()))
+          .put("most", found(trial.most()));
+    }
+    if (answer instanceof FrictionTrial.Answer trial) {
+      return object
+          .put("value", figure(trial.value()))
+          .put("least", figure(trial.least()))
+          .put("most", figure(trial.most()));
     }
     BestStations.Answer best = (BestStations.Answer) answer;
     object.putAll(
@@ -112,6 +181,17 @@ final class StudyWriting {
                 .put("value", found(b.value()))
                 .build());
     return best.enoughIndex() < 0 ? object : object.put("enoughPoints", best.enoughIndex());
+  }
+
+  private static Json cut(CutPlan.Cut cut) {
+    return new ObjectBuilder()
+        .put("at", figure(cut.at()))
+        .put("length", figure(cut.length()))
+        .put("mass", figure(cut.mass()))
+        .put("fall", found(cut.fall()))
+        .put("value", found(cut.value()))
+        .put("halved", found(cut.halved()))
+        .build();
   }
 
   private static Json point(Sweep study, Sweep.Point point) {

@@ -2,8 +2,6 @@ package org.boleline.study;
 
 import java.util.ArrayList;
 import java.util.List;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
 import org.boleline.drop.CutGeometry;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
@@ -14,22 +12,55 @@ import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.Stem;
-import org.boleline.stem.StemShape;
 import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
 /**
- * A straight stem taken down from its tip, piece by piece, each caught on a point below its cut.
+ * A stem taken down from its tip, piece by piece, each caught on a point below its cut.
  *
  * <p>At each cut the stem ends there. The first contact of the arrangement moves below the cut;
  * other contacts stay if they are below it, and go otherwise. Fall, load leg and the distance from
  * tie to centre of gravity follow from where point and tie are; how the rope is held is that of the
- * arrangement's drop. Pieces are the plain wood of the stem, without what hangs on it.
+ * arrangement's drop. Pieces are the plain wood of the stem, without what hangs on it. Where the
+ * stem is not straight, piece and stem about the cut are taken to be, as the stem points at the
+ * cut.
  *
- * @param cuts the cuts, from the tip down
+ * @param arrangement id of an arrangement with a drop
+ * @param lengths lengths of the pieces, from the tip down, each above zero
+ * @param tie from the cut up to where the rope is tied to the piece, zero or more
+ * @param attachment from the cut down to where the first contact is fixed, zero or more
+ * @param reading what is read at each cut, such as the load leg of the rope made fast
  */
-public record CutPlan(List<Cut> cuts) {
+public record CutPlan(
+    String arrangement, List<Figure> lengths, Figure tie, Figure attachment, Reading reading)
+    implements Study {
+  /**
+   * Makes the question.
+   *
+   * @param arrangement id of an arrangement with a drop
+   * @param lengths lengths of the pieces, from the tip down, each above zero
+   * @param tie from the cut up to where the rope is tied to the piece, zero or more
+   * @param attachment from the cut down to where the first contact is fixed, zero or more
+   * @param reading what is read at each cut
+   * @throws IllegalArgumentException if there is no length, or a figure is no length or outside its
+   *     range
+   */
+  public CutPlan {
+    lengths = List.copyOf(lengths);
+    if (lengths.isEmpty()) {
+      throw new IllegalArgumentException("lengths: wants one length for each piece, got none");
+    }
+    lengths.forEach(length -> length.requireAboveZero("lengths", Kind.LENGTH));
+    tie.requireZeroOrMore("tie", Kind.LENGTH);
+    attachment.requireZeroOrMore("attachment", Kind.LENGTH);
+  }
+
+  @Override
+  public String kind() {
+    return "cutPlan";
+  }
+
   /**
    * One cut.
    *
@@ -43,57 +74,51 @@ public record CutPlan(List<Cut> cuts) {
   public record Cut(Figure at, Figure length, Figure mass, Found fall, Found value, Found halved) {}
 
   /**
-   * Makes a cut plan.
+   * The answer.
    *
+   * @param study what was asked
    * @param cuts the cuts, from the tip down
    */
-  public CutPlan {
-    cuts = List.copyOf(cuts);
+  public record Answer(CutPlan study, List<Cut> cuts) implements StudyAnswer {
+    /**
+     * Makes an answer.
+     *
+     * @param study what was asked
+     * @param cuts the cuts, from the tip down
+     */
+    public Answer {
+      cuts = List.copyOf(cuts);
+    }
   }
 
   /**
-   * Works a cut plan out.
+   * Works the cuts out.
    *
    * @equation as {@link CutGeometry} for the fall, and the reading for its number
-   * @validity straight stems; the stem that remains is that of the plan up to the cut
+   * @validity pieces that are straight, or nearly; the stem that remains is that of the plan up to
+   *     the cut
    * @source derived
    * @accuracy as the reading
    * @param plan the plan, not null
-   * @param arrangement id of an arrangement with a drop, not null
-   * @param lengths lengths of the pieces, from the tip down, each above zero, together less than
-   *     the stem, not null
-   * @param tie from the cut up to where the rope is tied to the piece, not null
-   * @param attachment from the cut down to where the first contact is fixed, not null
-   * @param reading what is read at each cut, such as the load leg of the rope made fast, not null
-   * @return the cut plan
-   * @throws PlanRefusedException if the plan has no such arrangement, it states no drop, its first
-   *     contact is on no straight stem, or the pieces are longer than the stem
+   * @return the answer
+   * @throws PlanRefusedException if the plan has no such arrangement, it states no drop, or the
+   *     pieces are as long as the stem or longer
    */
-  public static CutPlan of(
-      Plan plan,
-      String arrangement,
-      List<Quantity<Length>> lengths,
-      Quantity<Length> tie,
-      Quantity<Length> attachment,
-      Reading reading) {
-    Arrangement of = Evaluation.find(plan, arrangement);
+  @Override
+  public Answer answer(Plan plan) {
     Cutting cutting =
-        new Cutting(plan, of, metres(tie, "tie"), metres(attachment, "attachment"), reading);
+        new Cutting(plan, Evaluation.find(plan, arrangement), tie.si(), attachment.si(), reading);
     List<Cut> cuts = new ArrayList<>();
     double top = cutting.length();
-    for (Quantity<Length> length : lengths) {
-      double at = top - Si.valueAboveZero(length, Kind.LENGTH, "length");
+    for (Figure length : lengths) {
+      double at = top - length.si();
       if (at <= 0) {
         throw refused("/stems", "pieces that leave a part of the stem", "longer ones");
       }
       cuts.add(cutting.cut(top, at));
       top = at;
     }
-    return new CutPlan(cuts);
-  }
-
-  private static double metres(Quantity<Length> quantity, String name) {
-    return Si.valueZeroOrMore(quantity, Kind.LENGTH, name);
+    return new Answer(this, cuts);
   }
 
   private static PlanRefusedException refused(String place, String wants, String got) {
@@ -105,7 +130,6 @@ public record CutPlan(List<Cut> cuts) {
     private final Plan plan;
     private final Arrangement of;
     private final Stem stem;
-    private final StemShape.Straight shape;
     private final DropSpec drop;
     private final double tie;
     private final double attachment;
@@ -120,10 +144,6 @@ public record CutPlan(List<Cut> cuts) {
       String place = "/arrangements/" + plan.arrangements().indexOf(of);
       String id = of.contacts().get(0).stem();
       stem = plan.stems().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
-      if (!(stem.shape() instanceof StemShape.Straight straight)) {
-        throw refused(place + "/contacts/0/stem", "a straight stem", "another one");
-      }
-      shape = straight;
       drop =
           of.drop()
               .orElseThrow(
@@ -171,14 +191,13 @@ public record CutPlan(List<Cut> cuts) {
     private CutGeometry geometry(double top, double at, double balance) {
       Contact point = of.contacts().get(0);
       return CutGeometry.builder()
-          .cutHeight(
-              Amounts.metres(at * Math.cos(Si.value(shape.heading().lean(), Kind.ANGLE, "lean"))))
+          .cutHeight(Amounts.metres(at)) // of no matter to fall and load leg
           .piece(Amounts.metres(top - at), Amounts.metres(balance))
           .tie(Amounts.metres(tie))
           .attachment(Amounts.metres(attachment))
           .sling(point.sling())
           .offset(point.offset())
-          .heading(shape.heading())
+          .heading(Stump.of(stem.shape(), at).heading())
           .build();
     }
 
@@ -208,7 +227,7 @@ public record CutPlan(List<Cut> cuts) {
 
     private Stem remaining(double at) {
       return stem.toBuilder()
-          .shape(StemShape.Straight.of(shape.heading(), Amounts.metres(at)))
+          .shape(Stump.of(stem.shape(), at).shape())
           .diameters(Diameters.of(entries(at)))
           .masses(
               stem.masses().stream()
@@ -231,18 +250,9 @@ public record CutPlan(List<Cut> cuts) {
       entries.add(
           Diameters.Entry.of(
               Amounts.metres(at),
-              Amounts.metres(linear(stations, d.outer(Kind.LENGTH), at)),
-              Amounts.metres(linear(stations, d.cavity(Kind.LENGTH), at))));
+              Amounts.metres(Stump.linear(stations, d.outer(Kind.LENGTH), at)),
+              Amounts.metres(Stump.linear(stations, d.cavity(Kind.LENGTH), at))));
       return entries;
-    }
-
-    private static double linear(double[] x, double[] y, double at) {
-      for (int i = 0; i + 1 < x.length; i++) {
-        if (at <= x[i + 1] && x[i + 1] > x[i]) {
-          return y[i] + (y[i + 1] - y[i]) * (at - x[i]) / (x[i + 1] - x[i]);
-        }
-      }
-      return y[y.length - 1];
     }
 
     /** Mass of the wood between two stations, and its balance point above the lower one. */

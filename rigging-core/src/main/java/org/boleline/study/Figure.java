@@ -99,6 +99,22 @@ public final class Figure {
     }
   }
 
+  /** Throws unless the figure is of a kind and above zero. */
+  void requireAboveZero(String name, @Nullable Kind<?> wanted) {
+    requireKind(wanted);
+    if (!(value > 0)) {
+      throw new IllegalArgumentException(name + ": wants more than zero, got " + text());
+    }
+  }
+
+  /** Throws unless the figure is of a kind and not negative. */
+  void requireZeroOrMore(String name, @Nullable Kind<?> wanted) {
+    requireKind(wanted);
+    if (!(value >= 0)) {
+      throw new IllegalArgumentException(name + ": wants zero or more, got " + text());
+    }
+  }
+
   static String words(@Nullable Kind<?> kind) {
     return kind == null ? "a pure number" : "a quantity of " + kind;
   }

@@ -3,7 +3,17 @@ package org.boleline.study;
 import org.boleline.plan.Plan;
 
 /** A question that can be asked of a plan, by a member of its list of studies or in code. */
-public sealed interface Study permits Sweep, BiggestPiece, WhatChanged, WrapsWindow, BestStations {
+public sealed interface Study
+    permits Sweep,
+        BiggestPiece,
+        CutPlan,
+        RunNeeded,
+        WhatChanged,
+        WrapsWindow,
+        BestStations,
+        ForkPull,
+        Trial,
+        FrictionTrial {
   /**
    * Returns what kind of question it is, as in plan files.
    *

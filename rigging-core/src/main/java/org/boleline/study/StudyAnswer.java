@@ -4,9 +4,14 @@ package org.boleline.study;
 public sealed interface StudyAnswer
     permits Sweep.Answer,
         BiggestPiece.Answer,
+        CutPlan.Answer,
+        RunNeeded.Answer,
         WhatChanged.Answer,
         WrapsWindow.Answer,
         BestStations.Answer,
+        ForkPull.Answer,
+        Trial.Answer,
+        FrictionTrial.Answer,
         NoAnswer {
   /**
    * Returns what was asked.

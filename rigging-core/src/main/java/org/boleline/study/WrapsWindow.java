@@ -45,22 +45,15 @@ public record WrapsWindow(
    *     frictions are not in order, above zero and at most 2
    */
   public WrapsWindow {
-    positive("lightest", lightest, Kind.MASS);
-    positive("hand", hand, Kind.FORCE);
-    positive("behind", behind, Kind.FORCE);
+    lightest.requireAboveZero("lightest", Kind.MASS);
+    hand.requireAboveZero("hand", Kind.FORCE);
+    behind.requireAboveZero("behind", Kind.FORCE);
     if (!(leastFriction > 0 && mostFriction >= leastFriction && mostFriction <= 2)) {
       throw new IllegalArgumentException(
           "mostFriction: wants at least the least friction, both above 0 and at most 2, got "
               + mostFriction
               + " and "
               + leastFriction);
-    }
-  }
-
-  private static void positive(String name, Figure figure, Kind<?> kind) {
-    figure.requireKind(kind);
-    if (figure.si() <= 0) {
-      throw new IllegalArgumentException(name + ": wants more than zero, got " + figure.text());
     }
   }
 

@@ -119,7 +119,7 @@ class CatchInTimeTest {
     double h = fallShare * leg * 0.99;
     RopeStretch rope = linear(modulus);
     CatchInTime.Builder builder =
-        CatchInTime.builder(under(TOP, mass, h, leg), rope, line, metres(leg)).over(seconds(2));
+        CatchInTime.builder(under(TOP, mass, h, leg), rope, line, metres(leg)).over(seconds(4));
     if (!whereItIs) {
       builder.countingRopeWhereItLay();
     }

@@ -7,7 +7,17 @@ import static org.boleline.units.Amounts.newtons;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.boleline.drop.Drops;
 import org.boleline.limits.Checks;
 import org.boleline.plan.Plan;
@@ -21,7 +31,35 @@ class RecordWriterTest {
   private static final Plan PLAN = PlanReader.read(EVERYTHING);
   private static final Checks CHECKS = Checks.of(Drops.analyse(Statics.analyse(PLAN)));
 
+  private static String schema(String name) {
+    try {
+      return Files.readString(Path.of("..", "docs", "reference", name + "-1.schema.json"));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static final Schema SCHEMA =
+      SchemaRegistry.withDefaultDialect(
+              SpecificationVersion.DRAFT_2020_12,
+              builder ->
+                  builder.schemas(
+                      id -> {
+                        Matcher m = Pattern.compile("urn:org\\.boleline:([a-z-]+):1").matcher(id);
+                        return m.matches() ? schema(m.group(1)) : null;
+                      }))
+          .getSchema(schema("rigging-record"), InputFormat.JSON);
+
   private static JsonNode read(String text) throws Exception {
+    assertThat(SCHEMA.validate(text, InputFormat.JSON)).isEmpty();
+    // the schema can refuse: no other format, no other member, no other result
+    for (String broken : List.of("rigging-record/1", "\"record", "\"section", "\"state")) {
+      if (text.contains(broken)) {
+        assertThat(SCHEMA.validate(text.replace(broken, broken + "s"), InputFormat.JSON))
+            .as(broken)
+            .isNotEmpty();
+      }
+    }
     JsonNode node = new ObjectMapper().readTree(text);
     assertThat(node.get("format").asText()).isEqualTo("rigging-record/1");
     assertThat(node.get("library").get("version").asText())

@@ -36,7 +36,17 @@ class StudyFilesTest {
   void every_kind_is_read_and_written_back_the_same() throws IOException {
     StudyPlan read = PlanReader.readWithStudies(EVERYTHING);
     assertThat(read.studies().stream().map(Study::kind))
-        .containsExactly("sweep", "biggestPiece", "whatChanged", "window", "bestStations");
+        .containsExactly(
+            "sweep",
+            "biggestPiece",
+            "whatChanged",
+            "window",
+            "bestStations",
+            "cutPlan",
+            "runNeeded",
+            "forkPull",
+            "trial",
+            "frictionTrial");
     String written = PlanWriter.write(read);
     assertThat(PlanReader.readWithStudies(written)).isEqualTo(read);
     assertThat(schema("rigging-plan-1.schema.json").validate(written, InputFormat.JSON)).isEmpty();
@@ -46,7 +56,7 @@ class StudyFilesTest {
   void answers_stand_in_the_result_as_its_schema_says() throws IOException {
     StudyPlan plan = PlanReader.readWithStudies(EVERYTHING);
     var answers = plan.answers();
-    assertThat(answers).hasSize(5).noneMatch(NoAnswer.class::isInstance);
+    assertThat(answers).hasSize(10).noneMatch(NoAnswer.class::isInstance);
     Checks checks = Checks.of(Drops.analyse(Statics.analyse(plan.plan())));
     String result = ResultWriter.write(checks, answers, List.of());
     Schema schema = schema("rigging-result-1.schema.json");
@@ -75,7 +85,19 @@ class StudyFilesTest {
         "\"atMost\": \"500 N\"; \"above\": \"500 N\"; /studies/1/keeps/0/above; UNKNOWN_MEMBER",
         "\"from\": \"down\"; \"from\": \"up\"; /studies/2/from; UNKNOWN_REFERENCE",
         "\"behind\": \"5 N\"; \"behind\": \"0 N\"; /studies/3/behind; OUT_OF_RANGE",
-        "\"mostPoints\": 1; \"mostPoints\": 9; /studies/4/mostPoints; OUT_OF_RANGE"
+        "\"mostPoints\": 1; \"mostPoints\": 9; /studies/4/mostPoints; OUT_OF_RANGE",
+        "\"mostPoints\": 1; \"mostPoints\": 4294967297; /studies/4/mostPoints; OUT_OF_RANGE",
+        "\"80 cm\"; \"80 kg\"; /studies/5/lengths/1; WRONG_QUANTITY",
+        "\"80 cm\"; \"-80 cm\"; /studies/5/lengths; OUT_OF_RANGE",
+        "[\"1 m\", \"80 cm\"]; []; /studies/5/lengths; MISSING",
+        "\"attachment\": \"0.2 m\"; \"attach\": \"0.2 m\"; /studies/5/attachment; MISSING",
+        "\"4 kN\"; \"-4 kN\"; /studies/6/atMost; OUT_OF_RANGE",
+        "/drop/locked/loadLeg\", \"atMost; /legs/0/tension\", \"atMost; /studies/6/reading; OUT_OF_RANGE",
+        "\"second\": 1; \"second\": 0; /studies/7/second; OUT_OF_RANGE",
+        "\"measured\": \"2 cm\"; \"measured\": \"2 kN\"; /studies/8/measured; WRONG_QUANTITY",
+        "\"4 GPa\"; \"40 GPa\"; /studies/8/to; OUT_OF_RANGE",
+        "/stems/0/wood/modulusOfElasticity\", \"from; /stems/9/wood/modulusOfElasticity\", \"from; /studies/8/input; UNKNOWN_REFERENCE",
+        "\"slack\": \"700 N\"; \"slack\": \"7 kN\"; /studies/9/slack; OUT_OF_RANGE"
       })
   void what_is_wrong_is_refused_at_its_place(String from, String to, String place, String code) {
     assertThat(refusals(changed(EVERYTHING, from, to)))

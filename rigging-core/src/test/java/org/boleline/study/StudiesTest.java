@@ -11,12 +11,14 @@ import static org.boleline.units.Amounts.kilograms;
 import static org.boleline.units.Amounts.kilogramsPerCubicMetre;
 import static org.boleline.units.Amounts.metres;
 import static org.boleline.units.Amounts.newtons;
+import static org.boleline.units.Amounts.radians;
 
 import java.util.List;
 import java.util.Map;
+import javax.measure.quantity.Length;
 import org.boleline.drop.DropFound;
 import org.boleline.drop.LetRun;
-import org.boleline.geometry.Turn;
+import org.boleline.geometry.Heading;
 import org.boleline.geometry.Vector;
 import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
@@ -28,6 +30,7 @@ import org.boleline.rope.Ideal;
 import org.boleline.rope.Motion;
 import org.boleline.statics.Statics;
 import org.boleline.stem.Stem;
+import org.boleline.stem.StemShape;
 import org.boleline.units.Kind;
 import org.boleline.wood.Log;
 import org.junit.jupiter.api.Test;
@@ -42,6 +45,17 @@ class StudiesTest {
 
   private static Figure n(double newtons) {
     return Figure.of(newtons(newtons), Kind.FORCE);
+  }
+
+  private static final Figure HALF = Figure.of(Math.PI, Kind.ANGLE);
+
+  private static CutPlan cutPlan(List<Double> lengths, Reading reading) {
+    return new CutPlan(
+        Plans.RIGID,
+        lengths.stream().map(length -> Figure.of(length, Kind.LENGTH)).toList(),
+        Figure.of(0.3, Kind.LENGTH),
+        Figure.of(0.2, Kind.LENGTH),
+        reading);
   }
 
   // What changed it
@@ -236,15 +250,7 @@ class StudiesTest {
   @Test
   void a_cut_plan_can_read_the_checks_of_limits() {
     CutPlan.Cut cut =
-        CutPlan.of(
-                Plans.limited(),
-                Plans.RIGID,
-                List.of(metres(2)),
-                metres(0.3),
-                metres(0.2),
-                Reading.checkUsed(0))
-            .cuts()
-            .get(0);
+        cutPlan(List.of(2.0), Reading.checkUsed(0)).answer(Plans.limited()).cuts().get(0);
     // plain wood of 1 kg/m3, 1 m thick
     assertThat(cut.value().si()).isCloseTo(2 * Math.PI / 4 * Plans.G / 50e3, relative(SOLVED_CASE));
   }
@@ -252,15 +258,7 @@ class StudiesTest {
   @Test
   void the_last_cut_has_no_room_for_a_point_below_it() {
     CutPlan.Cut cut =
-        CutPlan.of(
-                Plans.rigid(),
-                Plans.RIGID,
-                List.of(metres(11.9)),
-                metres(0.3),
-                metres(0.2),
-                Reading.lockedLoadLeg())
-            .cuts()
-            .get(0);
+        cutPlan(List.of(11.9), Reading.lockedLoadLeg()).answer(Plans.rigid()).cuts().get(0);
     assertThat(cut.value().reason().orElseThrow()).contains("below the foot");
     assertThat(cut.fall().reason().orElseThrow()).contains("below the foot");
   }
@@ -414,16 +412,16 @@ class StudiesTest {
     Plan plan = Plans.bending();
     Reading mark = Reading.markMovement(0, 0);
     Figure measured = mark.value(plan, "away").figure().orElseThrow();
-    Trial trial =
-        Trial.of(
-            plan,
-            "away",
-            Input.modulusOfElasticity(0),
-            Figure.of(2e9, Kind.PRESSURE),
-            Figure.of(3e10, Kind.PRESSURE),
-            mark,
-            measured,
-            Figure.of(0.05 * measured.si(), Kind.LENGTH));
+    Trial.Answer trial =
+        new Trial(
+                "away",
+                Input.modulusOfElasticity(0),
+                Figure.of(2e9, Kind.PRESSURE),
+                Figure.of(3e10, Kind.PRESSURE),
+                mark,
+                measured,
+                Figure.of(0.05 * measured.si(), Kind.LENGTH))
+            .answer(plan);
     assertThat(trial.value().si()).isCloseTo(8e9, relative(SOLVED_CASE));
     // a stem of twice the stiffness moves about half: the interval holds the value
     assertThat(trial.least().si()).isLessThan(8e9).isGreaterThan(7e9);
@@ -432,30 +430,29 @@ class StudiesTest {
 
   @Test
   void a_movement_that_nothing_gives_has_no_modulus() {
-    Trial trial =
-        Trial.of(
-            Plans.bending(),
-            "away",
-            Input.modulusOfElasticity(0),
-            Figure.of(2e9, Kind.PRESSURE),
-            Figure.of(3e10, Kind.PRESSURE),
-            Reading.markMovement(0, 0),
-            Figure.of(metres(5), Kind.LENGTH),
-            Figure.of(metres(0), Kind.LENGTH));
+    Trial.Answer trial =
+        new Trial(
+                "away",
+                Input.modulusOfElasticity(0),
+                Figure.of(2e9, Kind.PRESSURE),
+                Figure.of(3e10, Kind.PRESSURE),
+                Reading.markMovement(0, 0),
+                Figure.of(metres(5), Kind.LENGTH),
+                Figure.of(metres(0), Kind.LENGTH))
+            .answer(Plans.bending());
     assertThat(trial.value().reason().orElseThrow()).startsWith("nothing in the range");
   }
 
   @Test
   void friction_comes_back_from_two_tensions() {
-    Trial trial =
-        Trial.friction(
-            newtons(1000 * Math.exp(0.2 * Math.PI)), newtons(1000), newtons(10), Turn.HALF);
+    FrictionTrial.Answer trial =
+        new FrictionTrial(n(1000 * Math.exp(0.2 * Math.PI)), n(1000), n(10), HALF).answer();
     assertThat(trial.value().si()).isCloseTo(0.2, relative(EXACT));
     // to first order the error is (10/1000 + 10/1874) / pi = 0.0049
     assertThat(trial.most().si() - 0.2).isCloseTo(0.0049, within(1e-4));
     assertThat(0.2 - trial.least().si()).isCloseTo(0.0049, within(1e-4));
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> Trial.friction(newtons(1), newtons(2), newtons(0), Turn.HALF));
+        .isThrownBy(() -> new FrictionTrial(n(1), n(2), n(0), HALF));
   }
 
   // Forks
@@ -480,8 +477,7 @@ class StudiesTest {
                         .tail(Tail.Down.DOWN)
                         .build()))
             .build();
-    ForkPull pull =
-        ForkPull.of(Statics.analyse(fork, "fork").orElseThrow().solution().orElseThrow(), 0, 1);
+    ForkPull.Answer pull = new ForkPull("fork", 0, 1).answer(fork);
     // by hand: the level leg pulls each spar toward the other with the weight; the spars, all but
     // rigid, turn the line between the points by some micrometres
     assertThat(pull.opening().si()).isCloseTo(-100 * Plans.G, relative(1e-5));
@@ -495,8 +491,9 @@ class StudiesTest {
     Evaluation rigid = Evaluation.of(Plans.rigid(), Plans.RIGID);
     DropFound drop = (DropFound) rigid.drop().orElseThrow();
     double limit = 0.6 * Reading.lockedPointForce(0).value(rigid).si();
-    RunNeeded needed =
-        RunNeeded.of(drop, rigid, Keep.atMost(Reading.lockedPointForce(0), n(limit)));
+    RunNeeded.Answer needed =
+        new RunNeeded(Plans.RIGID, Keep.atMost(Reading.lockedPointForce(0), n(limit)))
+            .answer(Plans.rigid());
     assertThat(needed.run().si()).isPositive();
     // the same run asked of the catch itself gives that force
     LetRun.Stopped stopped = drop.running(metres(needed.run().si())).orElseThrow();
@@ -506,15 +503,20 @@ class StudiesTest {
 
   @Test
   void no_run_is_needed_below_the_limit_and_none_helps_below_the_weight() {
-    Evaluation rigid = Evaluation.of(Plans.rigid(), Plans.RIGID);
-    DropFound drop = (DropFound) rigid.drop().orElseThrow();
-    assertThat(RunNeeded.of(drop, rigid, Keep.atMost(Reading.lockedLoadLeg(), n(1e6))).run().si())
+    assertThat(
+            new RunNeeded(Plans.RIGID, Keep.atMost(Reading.lockedLoadLeg(), n(1e6)))
+                .answer(Plans.rigid())
+                .run()
+                .si())
         .isZero();
     assertThat(
-            RunNeeded.of(drop, rigid, Keep.atMost(Reading.lockedLoadLeg(), n(500))).run().reason())
+            new RunNeeded(Plans.RIGID, Keep.atMost(Reading.lockedLoadLeg(), n(500)))
+                .answer(Plans.rigid())
+                .run()
+                .reason())
         .isPresent();
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> RunNeeded.of(drop, rigid, Keep.atMost(Reading.loadLeg(), n(500))));
+        .isThrownBy(() -> new RunNeeded(Plans.RIGID, Keep.atMost(Reading.loadLeg(), n(500))));
   }
 
   // Cut plan
@@ -522,42 +524,96 @@ class StudiesTest {
   @Test
   void the_pieces_of_a_cut_plan_are_cylinders_of_the_spar() {
     Plan plan = Input.density(0).with(Plans.rigid(), 900);
-    CutPlan cuts =
-        CutPlan.of(
-            plan,
-            Plans.RIGID,
-            List.of(metres(1), metres(2)),
-            metres(0.3),
-            metres(0.2),
-            Reading.lockedLoadLeg());
+    CutPlan.Answer cuts = cutPlan(List.of(1.0, 2.0), Reading.lockedLoadLeg()).answer(plan);
     // by hand: 900 pi / 4 for each metre
     assertThat(cuts.cuts().get(0).mass().si()).isCloseTo(900 * Math.PI / 4, relative(EXACT));
     assertThat(cuts.cuts().get(1).mass().si()).isCloseTo(900 * Math.PI / 2, relative(EXACT));
     assertThat(cuts.cuts().get(1).at().si()).isCloseTo(9, relative(EXACT));
     // CUT-7 by hand: 2 (attachment + the higher of balance point and tie) on a plumb stem
     Plan onAxis = Input.offset(0, 0).with(plan, 0);
-    CutPlan plumb =
-        CutPlan.of(
-            onAxis,
-            Plans.RIGID,
-            List.of(metres(1), metres(2)),
-            metres(0.3),
-            metres(0.2),
-            Reading.lockedLoadLeg());
+    CutPlan.Answer plumb = cutPlan(List.of(1.0, 2.0), Reading.lockedLoadLeg()).answer(onAxis);
     assertThat(plumb.cuts().get(1).fall().si()).isCloseTo(2 * (0.2 + 1), relative(EXACT));
+  }
+
+  @Test
+  void a_cut_plan_is_the_same_however_the_line_of_the_stem_is_stated() {
+    Plan plan = Input.density(0).with(Plans.rigid(), 900);
+    Stem spar = plan.stems().get(0);
+    Heading heading = Heading.of(radians(0.1), radians(0.5));
+    Vector<Length> half =
+        Vector.of(
+            metres(6 * Math.sin(0.1) * Math.cos(0.5)),
+            metres(6 * Math.sin(0.1) * Math.sin(0.5)),
+            metres(6 * Math.cos(0.1)));
+    double[] h = half.in(Kind.LENGTH);
+    Vector<Length> whole = Vector.ofSi(Kind.LENGTH, 2 * h[0], 2 * h[1], 2 * h[2]);
+    Vector<Length> base = Vector.ofSi(Kind.LENGTH, 0, 0, 0);
+    List<StemShape> same =
+        List.of(
+            StemShape.ByStations.of(
+                List.of(
+                    StemShape.Station.of(metres(0), heading),
+                    StemShape.Station.of(metres(9), heading),
+                    StemShape.Station.of(metres(12), heading))),
+            StemShape.ByPoints.of(List.of(base, half, whole)));
+    CutPlan asked = cutPlan(List.of(1.0, 2.0, 4.0), Reading.lockedLoadLeg());
+    List<CutPlan.Cut> straight =
+        asked.answer(shaped(plan, spar, StemShape.Straight.of(heading, metres(12)))).cuts();
+    for (StemShape shape : same) {
+      List<CutPlan.Cut> cuts = asked.answer(shaped(plan, spar, shape)).cuts();
+      for (int i = 0; i < straight.size(); i++) {
+        assertThat(cuts.get(i).fall().si())
+            .isCloseTo(straight.get(i).fall().si(), relative(SOLVED_CASE));
+        assertThat(cuts.get(i).value().si())
+            .isCloseTo(straight.get(i).value().si(), relative(SOLVED_CASE));
+      }
+    }
+  }
+
+  private static Plan shaped(Plan plan, Stem stem, StemShape shape) {
+    return plan.toBuilder().stems(List.of(stem.toBuilder().shape(shape).build())).build();
+  }
+
+  @Test
+  void a_stump_ends_at_the_cut_and_points_as_the_stem_does_there() {
+    // turning by 1 rad over 10 m, stated at two stations: half way it has turned by half
+    Stump bent =
+        Stump.of(
+            StemShape.ByStations.of(
+                List.of(
+                    StemShape.Station.of(metres(0), Heading.of(radians(0), radians(0))),
+                    StemShape.Station.of(metres(10), Heading.of(radians(1), radians(0))))),
+            5);
+    assertThat(bent.shape().length(Kind.LENGTH)).isEqualTo(5);
+    assertThat(bent.heading()).isEqualTo(Heading.of(radians(0.5), radians(0)));
+    // plumb for 3 m, then level toward +y: 2 m out, and just past the kink
+    StemShape kinked =
+        StemShape.ByPoints.of(
+            List.of(
+                Vector.ofSi(Kind.LENGTH, 1, 0, 0),
+                Vector.ofSi(Kind.LENGTH, 1, 0, 3),
+                Vector.ofSi(Kind.LENGTH, 1, 4, 3)));
+    Stump level = Stump.of(kinked, 5);
+    assertThat(level.heading().lean()).isEqualTo(radians(Math.PI / 2));
+    assertThat(level.heading().azimuth()).isEqualTo(radians(Math.PI / 2));
+    assertThat(level.shape())
+        .isEqualTo(
+            StemShape.ByPoints.of(
+                List.of(
+                    Vector.ofSi(Kind.LENGTH, 1, 0, 0),
+                    Vector.ofSi(Kind.LENGTH, 1, 0, 3),
+                    Vector.ofSi(Kind.LENGTH, 1, 2, 3))));
+    // a kink nearer to the cut than points of a line may be is left out
+    Stump near = Stump.of(kinked, 3.0005);
+    assertThat(near.shape().length(Kind.LENGTH)).isCloseTo(3.0005, within(1e-3));
+    assertThat(((StemShape.ByPoints) near.shape()).points()).hasSize(2);
+    assertThat(Stump.of(kinked, 3).heading().lean()).isEqualTo(radians(0));
   }
 
   @Test
   void half_a_piece_pulls_less() {
     for (CutPlan.Cut cut :
-        CutPlan.of(
-                Plans.rigid(),
-                Plans.RIGID,
-                List.of(metres(2), metres(3)),
-                metres(0.3),
-                metres(0.2),
-                Reading.lockedLoadLeg())
-            .cuts()) {
+        cutPlan(List.of(2.0, 3.0), Reading.lockedLoadLeg()).answer(Plans.rigid()).cuts()) {
       assertThat(cut.value().figure()).isPresent();
       assertThat(cut.halved().si()).isLessThan(cut.value().si());
     }

@@ -21,8 +21,11 @@ public final class CatchMotion {
   private static final double LEAST_STEP = 1e-13;
   private static final int MOST_STEPS = 100_000;
 
-  /** Room below this is used up. */
+  /** Room below this is used up; that of a slack rope is over {@link #stretch}. */
   private static final double USED_UP = 1e-10;
+
+  /** Least length in metres that slack is measured by: far above the rounding of positions. */
+  private static final double LEAST_STRETCH = 0.01;
 
   private final CatchSystem system;
   private final DormandPrince steps;
@@ -40,6 +43,7 @@ public final class CatchMotion {
   private Phase phase = Phase.SLACK;
   private double limit;
   private double hold = Double.POSITIVE_INFINITY;
+  private final double stretch;
   private double force;
   private double speed;
   private double startLengthening;
@@ -65,15 +69,16 @@ public final class CatchMotion {
     limit = spec.slip();
     double weight = spec.mass() * spec.gravity();
     force = weight;
-    double stretch = 0;
+    double still = 0;
     for (double length : spec.lengths()) {
-      stretch += length * spec.rope().strain(weight);
+      still += length * spec.rope().strain(weight);
     }
+    stretch = Math.max(still, LEAST_STRETCH);
     double fall = Math.max(0, system.rope.slack(system.length, y, system.passed));
     double[] v = spec.velocity();
     double start = v[0] * v[0] + v[1] * v[1] + v[2] * v[2];
-    speed = Math.sqrt(2 * spec.gravity() * (fall + stretch) + start);
-    scale = scales(tolerance, stretch + 1e-3 * fall, weight * (fall + stretch));
+    speed = Math.sqrt(2 * spec.gravity() * (fall + still) + start);
+    scale = scales(tolerance, still + 1e-3 * fall, weight * (fall + still));
   }
 
   private double[] scales(double tolerance, double length, double energy) {
@@ -294,7 +299,7 @@ public final class CatchMotion {
     }
     double[] there = steps.read(step, b);
     system.of(there, scratch);
-    return system.rope.slack(system.length, there, system.passed) < -USED_UP ? b : 1;
+    return system.rope.slack(system.length, there, system.passed) < -USED_UP * stretch ? b : 1;
   }
 
   /** Where in a step a room is used up, which it is at a share of it. */
@@ -343,7 +348,7 @@ public final class CatchMotion {
     Arrays.fill(out, Double.POSITIVE_INFINITY);
     int legs = system.legs;
     if (phase == Phase.SLACK) {
-      out[2 * legs] = system.rope.slack(system.length, state, system.passed);
+      out[2 * legs] = system.rope.slack(system.length, state, system.passed) / stretch;
     } else if (phase == Phase.FREE) {
       out[2 * legs] = lengthening() / speed;
     } else if (phase == Phase.TAUT) {
