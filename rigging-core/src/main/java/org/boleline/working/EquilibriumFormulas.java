@@ -77,6 +77,12 @@ public final class EquilibriumFormulas {
   static final List<Symbol> FORCES = List.of(F_X, F_Y, F_Z);
   static final List<Symbol> ARMS = List.of(X, Y, Z);
   static final List<Symbol> MOMENTS = List.of(M_X, M_Y, M_Z);
+  static final List<Symbol> SECTIONS =
+      List.of(
+          positive("F", "force of everything above the cut", "N"),
+          positive("F_r", "force in the section as reported", "N"),
+          positive("M", "moment of everything above about the cut", "N.m"),
+          positive("M_r", "moment in the section as reported", "N.m"));
 
   /** EQU-1: moment of a force about x. */
   public static final Formula MOMENT_X =

@@ -20,7 +20,7 @@ final class MarkdownSheet {
     for (Line line : sheet.lines()) {
       text.append('\n');
       if (line instanceof Line.Remark remark) {
-        text.append(escaped(remark.text())).append('\n');
+        text.append(paragraph(remark.text())).append('\n');
       } else {
         number++;
         if (line instanceof Line.Calculation calculation) {
@@ -116,6 +116,11 @@ final class MarkdownSheet {
       text.append("- $").append(latex(symbol)).append("$ ");
       text.append(escaped(symbol.meaning())).append('\n');
     }
+  }
+
+  /** Words that begin neither a list nor a rule nor a heading. */
+  private static String paragraph(String words) {
+    return escaped(words).strip().replaceFirst("^([0-9]*)([-=.)])", "$1\\\\$2");
   }
 
   /** Words in which Markdown and math see no marks. */

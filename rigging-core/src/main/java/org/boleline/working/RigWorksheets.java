@@ -3,6 +3,8 @@ package org.boleline.working;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Length;
@@ -140,7 +142,9 @@ public final class RigWorksheets {
 
   /**
    * Makes the worksheet of a stem's base: the parts that its moment is made of, and the moment by
-   * two routes, from the stem and the rope as one body and from everything that acts on the stem.
+   * two routes, from the stem and the rope as one body and from everything that acts on the stem;
+   * then force and moment at the base, at every contact and half way to it, by hand beside those
+   * that the solution reports. {@link #ofCut} shows each of these cuts whole.
    *
    * @param solution the solution
    * @param stem the id of the stem
@@ -196,7 +200,44 @@ public final class RigWorksheets {
             EquilibriumFormulas.FORCE_SIZE.step(force),
             "the stem alone, every contact by itself",
             EquilibriumFormulas.FORCE_SIZE.step(cut.force)));
+    lines.add(sections(solution, stem));
     return Worksheet.of("Base of stem " + stem + " of arrangement " + solution.id(), lines);
+  }
+
+  /** Force and moment at the base, at every contact and half way between, by hand and reported. */
+  private static Line.Table sections(Solution solution, String stem) {
+    TreeSet<Double> stations = new TreeSet<>(Set.of(0.0));
+    for (ContactResult contact : solution.contacts()) {
+      if (contact.stem().equals(stem)) {
+        double at = Si.value(contact.at(), Kind.LENGTH, "at");
+        stations.addAll(List.of(at / 2, at));
+      }
+    }
+    List<String> names = new ArrayList<>();
+    List<double[]> rows = new ArrayList<>();
+    for (double at : stations) {
+      Cut cut = new Cut(solution, stem, Si.of(at, Kind.LENGTH));
+      double[] force = cut.result.profile().forces(Kind.FORCE)[cut.index];
+      double[] moment = cut.result.profile().moments(Kind.MOMENT)[cut.index];
+      names.add("cut at " + metres(cut.station));
+      rows.add(
+          new double[] {
+            EquilibriumFormulas.FORCE_SIZE.value(cut.force),
+            EquilibriumFormulas.FORCE_SIZE.value(force),
+            EquilibriumFormulas.MOMENT_SIZE.value(cut.moment),
+            EquilibriumFormulas.MOMENT_SIZE.value(moment)
+          });
+    }
+    return new Line.Table(
+        "The stem alone, section by section",
+        List.of(
+            EquilibriumFormulas.FORCE_SUM,
+            EquilibriumFormulas.FORCE_SIZE,
+            EquilibriumFormulas.MOMENT_SUM,
+            EquilibriumFormulas.MOMENT_SIZE),
+        EquilibriumFormulas.SECTIONS,
+        names,
+        rows.toArray(new double[0][]));
   }
 
   private static String metres(double value) {
