@@ -18,6 +18,21 @@ public final class Tolerances {
    */
   public static final double EXACT = 1e-9;
 
+  /**
+   * The text of an equation, read and evaluated, against its code: some tens of roundings, and a
+   * few digits lost where either takes a difference. Absolute for angles.
+   */
+  public static final double TEXT_AGAINST_CODE = 1e-12;
+
+  /** A relative step to find a slope with: rounding over it is far below the slope. */
+  public static final double ROOT_STEP = 1e-6;
+
+  /**
+   * Balance of a part of a stem against what the solution reports: own weight is summed over slices
+   * of a shape known at stations only, as in the solution's own check.
+   */
+  public static final double BY_SLICES = 1e-6;
+
   /** Residual of a solution: largest unbalanced force or moment over the applied load. */
   public static final double RESIDUAL = 1e-9;
 

@@ -137,7 +137,7 @@ public final class CutFormulas {
   public static final Formula REACH_BELOW_TIE =
       Formula.of(
           "CUT-8",
-          "r = n - t where t < c, t where t > c, the greater of both where t = c",
+          "r = n - t where t < c, t where t > c, else max(n - t, t)",
           REACH,
           List.of(length("n", "length of the piece"), TIE, BALANCE),
           "thickness of the piece left out",

@@ -145,7 +145,7 @@ public final class SwingFormulas {
   public static final Formula FLIGHT_TIME =
       Formula.of(
           "SWI-8",
-          "t: the first time above zero with (x + u * t)^2 + (z + w * t - g * t^2 / 2)^2 = L^2",
+          "t such that (x + u * t)^2 + (z + w * t - g * t^2 / 2)^2 = L^2",
           new Symbol("t", "time until the rope is taut", "s", 0, NO_LIMIT),
           List.of(
               length("x", "level distance from the point at the start, toward the release"),
@@ -154,8 +154,8 @@ public final class SwingFormulas {
               UP_SPEED,
               ROPE,
               GRAVITY),
-          "free flight in a plumb plane, no drag; starts no farther from the point than L; 0 where"
-              + " the rope is taut from the start and stays so",
+          "t the first such time above zero; free flight in a plumb plane, no drag; starts no farther"
+              + " from the point than L; 0 where the rope is taut from the start and stays so",
           FREE_FLIGHT,
           x -> SwingKernel.flightTime(x[0], x[1], x[2], x[3], x[4], x[5]));
 

@@ -20,7 +20,8 @@ public final class LeastDiameter {
   /**
    * Returns the least diameter of solid wood.
    *
-   * @equation D^3 - 4 * P * D / (pi * s) - 32 * M / (pi * s) = 0 (LIM-10, theory/limits.md)
+   * @equation D such that D^3 - 4 * P * D / (pi * s) - 32 * M / (pi * s) = 0 (LIM-10,
+   *     theory/limits.md)
    * @validity solid round section, linear elastic wood
    * @source derived: stress of a round section
    * @accuracy rounding only
@@ -43,7 +44,8 @@ public final class LeastDiameter {
   /**
    * Returns the least outer diameter about a cavity that stays as it is.
    *
-   * @equation M / Z(D) + P / A(D) = s (LIM-11, theory/limits.md)
+   * @equation D such that M / Z + P / A = s with Z = pi * (D^4 - d^4) / (32 * D), A = pi * (D^2 -
+   *     d^2) / 4 (LIM-11, theory/limits.md)
    * @validity round section with a concentric cavity, linear elastic wood
    * @source derived: stress of a round section
    * @accuracy found by trial, to a few roundings

@@ -127,7 +127,7 @@ public final class LimitFormulas {
   public static final Formula CHOKE =
       Formula.of(
           "LIM-7",
-          "k = 1 above 120 deg, 0.87 from 90, 0.74 from 60, 0.62 from 30, else 0.49",
+          "k = 1 where c > 120 deg, 0.87 where c >= 90 deg, 0.74 where c >= 60 deg, 0.62 where c >= 30 deg, else 0.49",
           KEPT,
           List.of(new Symbol("c", "angle of choke", "rad", 0, Math.PI)),
           "of what the choker hitch takes above 120 deg; between the printed steps the lower one",
@@ -138,7 +138,7 @@ public final class LimitFormulas {
   public static final Formula PRESSED =
       Formula.of(
           "LIM-8",
-          "s = M / Z - N / A, Z = pi * (D^4 - d^4) / (32 * D), A = pi * (D^2 - d^2) / 4",
+          "s = M / Z - N / A with Z = pi * (D^4 - d^4) / (32 * D), A = pi * (D^2 - d^2) / 4",
           symbol("s", "stress on the side that bending presses, pressed positive", "Pa"),
           List.of(AXIAL, MOMENT, OUTER, CAVITY),
           "round section, concentric cavity, linear elastic wood",
@@ -149,7 +149,7 @@ public final class LimitFormulas {
   public static final Formula PULLED =
       Formula.of(
           "LIM-9",
-          "s = M / Z + N / A, Z = pi * (D^4 - d^4) / (32 * D), A = pi * (D^2 - d^2) / 4",
+          "s = M / Z + N / A with Z = pi * (D^4 - d^4) / (32 * D), A = pi * (D^2 - d^2) / 4",
           symbol("s", "stress on the side that bending pulls, pulled positive", "Pa"),
           List.of(AXIAL, MOMENT, OUTER, CAVITY),
           "as LIM-8",
@@ -160,7 +160,7 @@ public final class LimitFormulas {
   public static final Formula LEAST_SOLID =
       Formula.of(
           "LIM-10",
-          "D^3 - 4 * P * D / (pi * s) - 32 * M / (pi * s) = 0",
+          "D such that D^3 - 4 * P * D / (pi * s) - 32 * M / (pi * s) = 0",
           symbol("D", "least diameter", "m"),
           List.of(PRESSING, MOMENT, STRESS),
           "solid round section; its one positive root in closed form",
@@ -171,7 +171,7 @@ public final class LimitFormulas {
   public static final Formula LEAST_HOLLOW =
       Formula.of(
           "LIM-11",
-          "M / Z(D) + P / A(D) = s",
+          "D such that M / Z + P / A = s with Z = pi * (D^4 - d^4) / (32 * D), A = pi * (D^2 - d^2) / 4",
           symbol("D", "least outer diameter", "m"),
           List.of(PRESSING, MOMENT, STRESS, CAVITY),
           "round section with a concentric cavity that stays as it is; the root, by trial",

@@ -200,8 +200,7 @@ public final class FrictionFormulas {
   public static final Formula LOAD_DEPENDENT_TIGHT =
       Formula.of(
           "FRI-9",
-          "T_tight^(1-n) = T_slack^(1-n) + (1 - n) * mu * p^(1-n) * r^(1-n) * w;"
-              + " T_tight = T_slack * exp(mu * w) at n = 1",
+          "T_tight = T_slack * exp(mu * w) where n = 1, else (T_slack^(1 - n) + (1 - n) * mu * (p * r)^(1 - n) * w)^(1 / (1 - n))",
           TIGHT,
           List.of(SLACK, FRICTION, LINE_LOAD, EXPONENT, CONTACT_RADIUS, TURN),
           FRICTION_RANGE + "; " + TURN_RANGE + ". n 0.5 to 1 (from memory)",
@@ -212,8 +211,7 @@ public final class FrictionFormulas {
   public static final Formula LOAD_DEPENDENT_SLACK =
       Formula.of(
           "FRI-10",
-          "T_slack^(1-n) = T_tight^(1-n) - (1 - n) * mu * p^(1-n) * r^(1-n) * w, zero where that is"
-              + " negative; T_slack = T_tight / exp(mu * w) at n = 1",
+          "T_slack = T_tight / exp(mu * w) where n = 1, else max(0, T_tight^(1 - n) - (1 - n) * mu * (p * r)^(1 - n) * w)^(1 / (1 - n))",
           SLACK,
           List.of(TIGHT, FRICTION, LINE_LOAD, EXPONENT, CONTACT_RADIUS, TURN),
           FRICTION_RANGE + "; " + TURN_RANGE + ". n 0.5 to 1 (from memory)",
@@ -224,7 +222,7 @@ public final class FrictionFormulas {
   public static final Formula WRAPS_NEEDED =
       Formula.of(
           "FRI-11",
-          "n = ln(T_tight / T_hand) / (2 * pi * mu) - w / (2 * pi), zero where that is negative",
+          "n = max(0, ln(T_tight / T_hand) / (2 * pi * mu) - w / (2 * pi))",
           wraps("n", "wraps needed"),
           List.of(
               TIGHT,

@@ -3,6 +3,7 @@ package org.boleline.statics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Tail;
@@ -280,30 +281,73 @@ final class BalanceCheck {
   /** Adds what acts at a station itself: contacts, device, hung masses. */
   private void point(
       Stem stem, double[] stations, int s, double[] at, double[] force, double[] moment) {
+    for (ActingForce acting : acting(stem, stations, s, at)) {
+      double[] f = acting.force().in(Kind.FORCE);
+      add(force, f);
+      add(moment, cross(acting.position().in(Kind.LENGTH), f));
+    }
+  }
+
+  private List<ActingForce> acting(Stem stem, double[] stations, int s, double[] at) {
+    List<ActingForce> acting = new ArrayList<>();
     for (int j = 0; j < solution.contacts().size(); j++) {
       ContactResult contact = solution.contacts().get(j);
       if (contact.stem().equals(stem.id())
           && nearest(stations, Si.value(contact.at(), Kind.LENGTH, "at")) == s) {
-        double[] f = contact.force().in(Kind.FORCE);
-        add(force, f);
-        add(moment, cross(contact.attachment().in(Kind.LENGTH), f));
+        acting.add(new ActingForce("contact " + (j + 1), contact.force(), contact.attachment()));
       }
     }
     if (arrangement.tail() instanceof Tail.Device device
         && device.stem().equals(stem.id())
         && nearest(stations, Si.value(device.at(), Kind.LENGTH, "at")) == s) {
       Leg last = solution.legs().get(solution.legs().size() - 1);
-      double[] f = last.pullAtEnd().in(Kind.FORCE);
-      add(force, f);
-      add(moment, cross(last.end().orElseThrow().in(Kind.LENGTH), f));
+      acting.add(new ActingForce("device", last.pullAtEnd(), last.end().orElseThrow()));
     }
-    for (PointMass mass : stem.masses()) {
+    for (int j = 0; j < stem.masses().size(); j++) {
+      PointMass mass = stem.masses().get(j);
       if (nearest(stations, Si.value(mass.at(), Kind.LENGTH, "at")) == s) {
-        double[] f = {0, 0, -gravity * Si.value(mass.mass(), Kind.MASS, "mass")};
-        add(force, f);
-        add(moment, cross(at, f));
+        acting.add(
+            new ActingForce(
+                "mass " + (j + 1),
+                Vector.ofSi(Kind.FORCE, 0, 0, -gravity * Si.value(mass.mass(), Kind.MASS, "mass")),
+                Vector.ofSi(Kind.LENGTH, at)));
       }
     }
+    return acting;
+  }
+
+  /** What acts on a stem at and above a station of its profile. */
+  static List<ActingForce> above(Solution solution, StemResult result, double at) {
+    BalanceCheck check = new BalanceCheck(solution);
+    Stem stem =
+        solution.plan().stems().stream()
+            .filter(one -> one.id().equals(result.id()))
+            .findFirst()
+            .orElseThrow();
+    double[] stations = result.profile().stations(Kind.LENGTH);
+    double[][] axis = result.profile().positions(Kind.LENGTH);
+    double[][] directions = result.profile().directions();
+    int cut = nearest(stations, at);
+    List<ActingForce> acting = new ArrayList<>();
+    double[] weight = new double[3];
+    double[] moment = new double[3];
+    for (int s = stations.length - 1; s >= cut; s--) {
+      acting.addAll(check.acting(stem, stations, s, axis[s]));
+      if (s > cut) {
+        check.slices(stem, stations, axis, directions, s, weight, moment);
+      }
+    }
+    if (weight[2] != 0) {
+      // the plumb line on which the whole weight has the moment of its slices
+      double x = -moment[1] / weight[2];
+      double y = moment[0] / weight[2];
+      acting.add(
+          new ActingForce(
+              ActingForce.OWN_WEIGHT,
+              Vector.ofSi(Kind.FORCE, weight),
+              Vector.ofSi(Kind.LENGTH, x, y, axis[cut][2])));
+    }
+    return List.copyOf(acting);
   }
 
   private static int nearest(double[] stations, double at) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
+import javax.measure.quantity.Length;
 import org.boleline.explain.Caution;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
@@ -220,6 +221,24 @@ public final class Solution implements ArrangementResult {
    */
   public Optional<Solution> otherEnd() {
     return Optional.ofNullable(otherEnd);
+  }
+
+  /**
+   * Returns what acts on the part of a stem above a cut: contacts, a device, hung masses and own
+   * weight, from the numbers of this result alone, by the code of {@link #check}.
+   *
+   * @param stem the id of the stem
+   * @param at where the stem is cut; the nearest station of its profile is taken, with what acts
+   *     there
+   * @return the forces, from the tip down, own weight at the end
+   * @throws IllegalArgumentException if the plan has no such stem
+   */
+  public List<ActingForce> forcesAbove(String stem, Quantity<Length> at) {
+    StemResult result =
+        stem(stem)
+            .orElseThrow(
+                () -> new IllegalArgumentException("stem: wants one of the plan, got " + stem));
+    return BalanceCheck.above(this, result, Si.value(at, Kind.LENGTH, "at"));
   }
 
   /**

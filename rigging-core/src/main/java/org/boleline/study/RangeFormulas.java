@@ -71,7 +71,7 @@ public final class RangeFormulas {
   public static final Formula QUANTILE_CONFIDENCE =
       Formula.of(
           "RNG-3",
-          "P = sum(i = r to s - 1) C(n, i) * p^i * (1 - p)^(n - i)",
+          "P = sum(i = r to s - 1, choose(n, i) * p^i * (1 - p)^(n - i))",
           new Symbol("P", "chance that the quantile lies from draw r to draw s", "1", 0, 1),
           List.of(
               DRAWS,
@@ -137,7 +137,7 @@ public final class RangeFormulas {
   public static final Formula LEAST_CHANCE =
       Formula.of(
           "RNG-7",
-          "sum(i = k to n) C(n, i) * q^i * (1 - q)^(n - i) = c",
+          "q such that sum(i = k to n, choose(n, i) * q^i * (1 - q)^(n - i)) = c",
           new Symbol("q", "least chance of the event", "1", 0, 1),
           List.of(
               DRAWS,

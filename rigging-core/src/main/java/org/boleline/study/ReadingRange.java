@@ -266,7 +266,7 @@ public final class ReadingRange {
   /**
    * Returns a quantile over samples that have a figure.
    *
-   * @equation P = sum(i = r to s - 1) C(n, i) * p^i * (1 - p)^(n - i) (RNG-3,
+   * @equation P = sum(i = r to s - 1, choose(n, i) * p^i * (1 - p)^(n - i)) (RNG-3,
    *     docs/theory/ranges.md)
    * @validity distributions for all ranges; samples without a figure are left out, so it is the
    *     quantile among the others
@@ -313,7 +313,8 @@ public final class ReadingRange {
   /**
    * Returns the chance that the reading exceeds a limit.
    *
-   * @equation sum(i = k to n) C(n, i) * q^i * (1 - q)^(n - i) = c (RNG-7, docs/theory/ranges.md)
+   * @equation q such that sum(i = k to n, choose(n, i) * q^i * (1 - q)^(n - i)) = c (RNG-7,
+   *     docs/theory/ranges.md)
    * @validity distributions for all ranges; no better than they are
    * @source statistics texts
    * @accuracy as its bounds say

@@ -236,7 +236,7 @@ public final class WoodFormulas {
   public static final Formula NEILOID =
       Formula.of(
           "LOG-5",
-          "V = pi / 16 * L * (D^2 + (D^4 * d^2)^(1/3) + (D^2 * d^4)^(1/3) + d^2)",
+          "V = pi / 16 * L * (D^2 + (D^4 * d^2)^(1 / 3) + (D^2 * d^4)^(1 / 3) + d^2)",
           VOLUME,
           List.of(LENGTH, LARGE, SMALL),
           ROUND_LOG + "; butts that flare",

@@ -41,6 +41,9 @@ class GeneratedPagesTest {
     FAMILIES.put("STU", new Family("Studies", "studies"));
     FAMILIES.put("LIM", new Family("Limits", "limits"));
     FAMILIES.put("RNG", new Family("Ranges", "ranges"));
+    FAMILIES.put("BEA", new Family("Tapered cantilever", "tapered-cantilever"));
+    FAMILIES.put("EQU", new Family("Balance by hand", "balance-by-hand"));
+    FAMILIES.put("RUL", new Family("Rules of thumb", "rules-of-thumb"));
   }
 
   private static final int DIGITS = 12;

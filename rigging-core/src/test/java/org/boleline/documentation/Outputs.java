@@ -30,6 +30,11 @@ final class Outputs {
     ALL.put("plan-files/readme", PlanFiles::readme);
     ALL.put("plan-files/catches", PlanFiles::catches);
     ALL.put("plan-files/refused", PlanFiles::refusedFirstPlan);
+    ALL.put("show-working/contact", ShowWorking::contact);
+    ALL.put("show-working/cut", ShowWorking::cut);
+    ALL.put("show-working/log", ShowWorking::log);
+    ALL.put("show-working/plan", ShowWorking::plan);
+    ALL.put("show-working/rules", ShowWorking::rules);
   }
 
   private Outputs() {}

@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The pages of the mechanics name every equation of the code, and the code names no other. */
 class TheoryPagesTest {
   private static final Pattern ID =
-      Pattern.compile("\\b(?:FRI|SHV|TAC|FOR|DRO|WOO|LOG|SEC|SWI|CUT|LIM|STU|RNG|STA)-[0-9]+\\b");
+      Pattern.compile(
+          "\\b(?:FRI|SHV|TAC|FOR|DRO|WOO|LOG|SEC|SWI|CUT|LIM|STU|RNG|BEA|EQU|RUL|STA)-[0-9]+\\b");
   private static final Pattern SOLVER_EQUATION = Pattern.compile("(?m)^\\*\\*STA-([0-9]+)\\*\\*");
   private static final String STATICS = "docs/theory/statics.md";
 

@@ -84,6 +84,13 @@ public final class CompareArrangements {
       description = "Print the result as JSON (rigging-result/1, SI units, UTF-8) instead.")
   private boolean json;
 
+  @Option(
+      names = "--working",
+      description =
+          "Print the results as hand calculations instead: rope, bases, drops, limits, and rules of"
+              + " thumb beside them. Not with --json.")
+  private boolean working;
+
   private CompareArrangements() {}
 
   /**
@@ -129,6 +136,11 @@ public final class CompareArrangements {
       err.println("Try --help.");
       return OptionalInt.of(REFUSED);
     }
+    if (json && working) {
+      err.println("compare-arrangements: wants --json or --working, got both");
+      err.println("Try --help.");
+      return OptionalInt.of(REFUSED);
+    }
     if (line.isUsageHelpRequested()) {
       out.print(line.getUsageMessage(CommandLine.Help.Ansi.OFF));
       return OptionalInt.of(SOLVED);
@@ -149,6 +161,9 @@ public final class CompareArrangements {
         out.writeBytes(
             ResultWriter.write(checks, plan.answers(), RangeRows.study(result.plan()))
                 .getBytes(StandardCharsets.UTF_8));
+      } else if (working) {
+        Checks checks = Checks.of(Drops.analyse(result));
+        out.print(WorkingPage.print(checks, units, Glyphs.of(charset)));
       } else {
         out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
       }

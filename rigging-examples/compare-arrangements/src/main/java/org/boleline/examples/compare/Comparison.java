@@ -54,7 +54,7 @@ record Comparison(
     List<Entry> cautions,
     List<Entry> taken,
     String standing) {
-  private static final String STANDING =
+  static final String STANDING =
       "These are numbers calculated from what the plan states. They do not say whether work may be"
           + " done: local codes, the makers' instructions and the competent person on site do.";
 

@@ -93,6 +93,13 @@ final class UnitSystem {
         : Figures.stated(metres / length.factor(), CONVERTED_FIGURES);
   }
 
+  /** The same choice for worksheets. */
+  org.boleline.working.UnitSystem ofWorksheets() {
+    return this == US
+        ? org.boleline.working.UnitSystem.FOOT_POUND
+        : org.boleline.working.UnitSystem.SI;
+  }
+
   /** A mass, to three figures. */
   String oneMass(double kilograms) {
     return mass.one(kilograms);

@@ -98,6 +98,43 @@ class CompareArrangementsTest {
     assertThat(bytes.toString(StandardCharsets.UTF_8)).contains("Bäume", "树");
   }
 
+  @Test
+  void shows_the_working_of_every_arrangement_if_asked_to() {
+    Run run = Run.of("--working");
+
+    assertThat(run.status()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+    Statics.analyse(Plans.HORNBEAM)
+        .arrangements()
+        .forEach(
+            one ->
+                assertThat(run.out())
+                    .contains("Rope of arrangement " + one.id() + ", contact by contact"));
+    assertThat(run.out())
+        .contains("Base of stem ", "Rules of thumb beside arrangement ", "To be read with these")
+        .contains("Cautions, with the numbers of the arrangements:", "Taken without being stated:");
+    assertThat(run.out().replace("\n", " ")).endsWith("the competent person on site do. ");
+    assertThat(Run.of("--working", "--units", "us").out()).contains("lbf x 4.448221615");
+  }
+
+  @Test
+  void shows_no_working_of_what_is_unstable_and_says_so() throws IOException {
+    Run run = Run.of(file("pole.json"), "--working");
+
+    assertThat(run.status()).isEqualTo(3);
+    assertThat(run.out()).contains("has no worksheets. Outcome: ");
+  }
+
+  @Test
+  void does_not_mix_working_and_json() {
+    Run run = Run.of("--working", "--json");
+
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("wants --json or --working, got both");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"de", "tr", "ar-EG"})
   void says_the_same_in_every_country(String language) throws IOException {
@@ -202,7 +239,8 @@ class CompareArrangementsTest {
     assertThat(help.status()).isZero();
     assertThat(help.err()).isEmpty();
     assertThat(help.out())
-        .contains("--units", "--json", "--help", "--version", "Exit status", "local codes");
+        .contains(
+            "--units", "--json", "--working", "--help", "--version", "Exit status", "local codes");
     assertThat(help.out().lines()).allMatch(line -> line.length() <= Page.WIDTH);
     assertThat(Run.of("-h")).isEqualTo(help);
   }
