@@ -15,6 +15,19 @@ final class Outputs {
   private static final Map<String, Consumer<PrintStream>> ALL = new TreeMap<>();
 
   static {
+    ALL.put("course/beam", Course::beam);
+    ALL.put("course/both-ways", Course::bothWays);
+    ALL.put("course/catch-friction", Course::catchFriction);
+    ALL.put("course/catches", Course::catches);
+    ALL.put("course/cavity", Course::cavity);
+    ALL.put("course/chain", Course::chain);
+    ALL.put("course/lowering", Course::lowering);
+    ALL.put("course/multipliers", Course::multipliers);
+    ALL.put("course/raising", Course::raising);
+    ALL.put("course/thicker", Course::thicker);
+    ALL.put("course/two-legs", Course::twoLegs);
+    ALL.put("course/weight", Course::weight);
+    ALL.put("course/wraps", Course::wraps);
     ALL.put("first-plan/rope", FirstPlan::rope);
     ALL.put("first-plan/stem", FirstPlan::stemResult);
     ALL.put("first-plan/shares", FirstPlan::shares);
