@@ -62,8 +62,8 @@ public record Trial(
    *
    * @param study what was asked
    * @param value the number that gives what was measured
-   * @param least its least value within the error
-   * @param most its greatest value within the error
+   * @param least its least value within the error; none if that lies outside the range
+   * @param most its greatest value within the error; none if that lies outside the range
    */
   public record Answer(Trial study, Found value, Found least, Found most) implements StudyAnswer {}
 
@@ -83,11 +83,11 @@ public record Trial(
   public Answer answer(Plan plan) {
     Evaluation.find(plan, arrangement);
     input.value(plan);
-    Search search = new Search(plan, arrangement, input, from.si(), to.si(), reading);
+    Search search = new Search(plan, this);
     Found middle = search.input(measured.si());
     Found low = search.input(measured.si() - error.si());
     Found high = search.input(measured.si() + error.si());
-    return low.si() > high.si()
+    return search.falls()
         ? new Answer(this, middle, high, low)
         : new Answer(this, middle, low, high);
   }
@@ -102,11 +102,33 @@ public record Trial(
   }
 
   /** The search for one measured value. */
-  private record Search(
-      Plan plan, String arrangement, Input unknown, double from, double to, Reading reading) {
+  private static final class Search {
+    private final Plan plan;
+    private final String arrangement;
+    private final Input unknown;
+    private final double from;
+    private final double to;
+    private final Reading reading;
+    private final Found low;
+    private final Found high;
+
+    Search(Plan plan, Trial trial) {
+      this.plan = plan;
+      arrangement = trial.arrangement;
+      unknown = trial.input;
+      from = trial.from.si();
+      to = trial.to.si();
+      reading = trial.reading;
+      low = read(from);
+      high = read(to);
+    }
+
+    /** Whether what is read falls where the input rises; false if an end of the range has none. */
+    boolean falls() {
+      return low.si() > high.si();
+    }
+
     Found input(double measured) {
-      Found low = read(from);
-      Found high = read(to);
       if (low.figure().isEmpty() || high.figure().isEmpty()) {
         return low.figure().isEmpty() ? low : high;
       }

@@ -428,6 +428,27 @@ class StudiesTest {
     assertThat(trial.most().si()).isGreaterThan(8e9).isLessThan(9e9);
   }
 
+  /** A fifth of the movement wants about five times the stiffness: beyond the range. */
+  @Test
+  void an_interval_that_leaves_the_range_has_its_other_end_in_place() {
+    Plan plan = Plans.bending();
+    Reading mark = Reading.markMovement(0, 0);
+    Figure measured = mark.value(plan, "away").figure().orElseThrow();
+    Trial.Answer trial =
+        new Trial(
+                "away",
+                Input.modulusOfElasticity(0),
+                Figure.of(2e9, Kind.PRESSURE),
+                Figure.of(3e10, Kind.PRESSURE),
+                mark,
+                measured,
+                Figure.of(0.8 * measured.si(), Kind.LENGTH))
+            .answer(plan);
+    assertThat(trial.value().si()).isCloseTo(8e9, relative(SOLVED_CASE));
+    assertThat(trial.least().si()).isLessThan(8e9);
+    assertThat(trial.most().reason().orElseThrow()).startsWith("nothing in the range");
+  }
+
   @Test
   void a_movement_that_nothing_gives_has_no_modulus() {
     Trial.Answer trial =
