@@ -11,6 +11,7 @@ import org.boleline.plan.DropSpec;
 import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
 import org.boleline.stem.Diameters;
+import org.boleline.stem.PointMass;
 import org.boleline.stem.Stem;
 import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
@@ -22,9 +23,9 @@ import org.boleline.units.Si;
  * <p>At each cut the stem ends there. The first contact of the arrangement moves below the cut;
  * other contacts stay if they are below it, and go otherwise. Fall, load leg and the distance from
  * tie to centre of gravity follow from where point and tie are; how the rope is held is that of the
- * arrangement's drop. Pieces are the plain wood of the stem, without what hangs on it. Where the
- * stem is not straight, piece and stem about the cut are taken to be, as the stem points at the
- * cut.
+ * arrangement's drop. Pieces are the wood of the stem between two cuts, with the masses that hang
+ * on it there; what hangs at the cut stays. Where the stem is not straight, piece and stem about
+ * the cut are taken to be, as the stem points at the cut.
  *
  * @param arrangement id of an arrangement with a drop
  * @param lengths lengths of the pieces, from the tip down, each above zero
@@ -155,7 +156,7 @@ public record CutPlan(
     }
 
     Cut cut(double top, double at) {
-      double[] wood = wood(top, at);
+      double[] piece = piece(top, at);
       double middle = (top + at) / 2;
       Found upper = value(top, middle);
       Found lower = value(middle, at);
@@ -163,12 +164,12 @@ public record CutPlan(
       if (attachment > at) {
         fall = Found.none("the first contact would be below the foot of the stem");
       } else if (tie <= top - at) {
-        fall = Found.of(Figure.of(geometry(top, at, wood[1]).fall(), Kind.LENGTH));
+        fall = Found.of(Figure.of(geometry(top, at, piece[1]).fall(), Kind.LENGTH));
       }
       return new Cut(
           Figure.of(at, Kind.LENGTH),
           Figure.of(top - at, Kind.LENGTH),
-          Figure.of(wood[0], Kind.MASS),
+          Figure.of(piece[0], Kind.MASS),
           fall,
           value(top, at),
           upper.figure().isEmpty() || upper.si() > lower.si() ? upper : lower);
@@ -202,8 +203,8 @@ public record CutPlan(
     }
 
     private Plan plan(double top, double at) {
-      double[] wood = wood(top, at);
-      CutGeometry geometry = geometry(top, at, wood[1]);
+      double[] piece = piece(top, at);
+      CutGeometry geometry = geometry(top, at, piece[1]);
       List<Contact> contacts = new ArrayList<>();
       Contact first = of.contacts().get(0);
       contacts.add(Input.moved(first, at - attachment));
@@ -215,10 +216,10 @@ public record CutPlan(
       }
       DropSpec fall =
           DropSpec.of(geometry.fall(), drop.hold())
-              .withTieToCentre(Amounts.metres(Math.abs(wood[1] - tie)))
+              .withTieToCentre(Amounts.metres(Math.abs(piece[1] - tie)))
               .withLoadLeg(geometry.loadLeg());
       return plan.toBuilder()
-          .piece(Piece.of(Amounts.kilograms(wood[0])))
+          .piece(Piece.of(Amounts.kilograms(piece[0])))
           .stems(
               plan.stems().stream().map(s -> s.id().equals(stem.id()) ? remaining(at) : s).toList())
           .arrangements(List.of(of.toBuilder().contacts(contacts).drop(fall).build()))
@@ -255,8 +256,8 @@ public record CutPlan(
       return entries;
     }
 
-    /** Mass of the wood between two stations, and its balance point above the lower one. */
-    private double[] wood(double top, double at) {
+    /** Mass of the stem and what hangs on it between two stations, and its balance point. */
+    private double[] piece(double top, double at) {
       Diameters d = stem.diameters();
       double[] x = d.stations(Kind.LENGTH);
       double[] outer = d.outer(Kind.LENGTH);
@@ -280,7 +281,17 @@ public record CutPlan(
         }
       }
       double density = Si.value(stem.wood().density(), Kind.DENSITY, "density");
-      return new double[] {density * volume, moment / volume};
+      double mass = density * volume;
+      double firstMoment = density * moment;
+      for (PointMass hung : stem.masses()) {
+        double station = Si.value(hung.at(), Kind.LENGTH, "at");
+        if (station > at && (station <= top || top >= length())) {
+          double kilograms = Si.value(hung.mass(), Kind.MASS, "mass");
+          mass += kilograms;
+          firstMoment += kilograms * (station - at);
+        }
+      }
+      return new double[] {mass, firstMoment / mass};
     }
   }
 }

@@ -29,6 +29,7 @@ import org.boleline.plan.Tail;
 import org.boleline.rope.Ideal;
 import org.boleline.rope.Motion;
 import org.boleline.statics.Statics;
+import org.boleline.stem.PointMass;
 import org.boleline.stem.Stem;
 import org.boleline.stem.StemShape;
 import org.boleline.units.Kind;
@@ -554,6 +555,31 @@ class StudiesTest {
     Plan onAxis = Input.offset(0, 0).with(plan, 0);
     CutPlan.Answer plumb = cutPlan(List.of(1.0, 2.0), Reading.lockedLoadLeg()).answer(onAxis);
     assertThat(plumb.cuts().get(1).fall().si()).isCloseTo(2 * (0.2 + 1), relative(EXACT));
+  }
+
+  @Test
+  void what_hangs_on_a_piece_comes_down_with_it() {
+    Plan bare = Input.offset(0, 0).with(Input.density(0).with(Plans.rigid(), 900), 0);
+    List<PointMass> hung = List.of(hung(12, 10), hung(11.8, 40), hung(11, 70), hung(3, 20));
+    Plan plan =
+        bare.toBuilder()
+            .stems(List.of(bare.stems().get(0).toBuilder().masses(hung).build()))
+            .build();
+    List<CutPlan.Cut> cuts =
+        cutPlan(List.of(1.0, 2.0), Reading.lockedLoadLeg()).answer(plan).cuts();
+    // by hand: 900 pi / 4 for each metre; what hangs at a cut stays below it
+    double metre = 900 * Math.PI / 4;
+    assertThat(cuts.get(0).mass().si()).isCloseTo(metre + 50, relative(EXACT));
+    assertThat(cuts.get(1).mass().si()).isCloseTo(2 * metre + 70, relative(EXACT));
+    // CUT-7 by hand, about each cut
+    double first = (metre * 0.5 + 10 * 1 + 40 * 0.8) / (metre + 50);
+    double second = (2 * metre * 1 + 70 * 2) / (2 * metre + 70);
+    assertThat(cuts.get(0).fall().si()).isCloseTo(2 * (0.2 + first), relative(EXACT));
+    assertThat(cuts.get(1).fall().si()).isCloseTo(2 * (0.2 + second), relative(EXACT));
+  }
+
+  private static PointMass hung(double at, double mass) {
+    return PointMass.of(metres(at), kilograms(mass));
   }
 
   @Test
