@@ -10,8 +10,9 @@ function reading(quantity, kind, units) {
     return null;
   }
   if (quantity.least) {
-    const [least, most] = [quantity.least.value, quantity.most.value];
-    return {text: `${show(least, kind, units)} to ${show(most, kind, units)}`, size: most};
+    const most = quantity.most.value;
+    const ends = [quantity.least.value, most].map(end => show(end, kind, units).replace(' ', '\u00a0'));
+    return ends[0] === ends[1] ? {text: ends[0], size: most} : {text: ends.join(' to '), size: most, words: true};
   }
   return {text: show(quantity.value, kind, units), size: Math.abs(quantity.value)};
 }
