@@ -408,21 +408,25 @@ class StudiesTest {
 
   // Trials
 
+  /** The modulus of the stem of {@link Plans#bending}, from the movement of its mark. */
+  private static Trial modulusTrial(Figure measured, Figure error) {
+    return new Trial(
+        "away",
+        Input.modulusOfElasticity(0),
+        Figure.of(2e9, Kind.PRESSURE),
+        Figure.of(3e10, Kind.PRESSURE),
+        Reading.markMovement(0, 0),
+        measured,
+        error);
+  }
+
   @Test
   void a_modulus_comes_back_from_the_movement_it_gives() {
     Plan plan = Plans.bending();
     Reading mark = Reading.markMovement(0, 0);
     Figure measured = mark.value(plan, "away").figure().orElseThrow();
     Trial.Answer trial =
-        new Trial(
-                "away",
-                Input.modulusOfElasticity(0),
-                Figure.of(2e9, Kind.PRESSURE),
-                Figure.of(3e10, Kind.PRESSURE),
-                mark,
-                measured,
-                Figure.of(0.05 * measured.si(), Kind.LENGTH))
-            .answer(plan);
+        modulusTrial(measured, Figure.of(0.05 * measured.si(), Kind.LENGTH)).answer(plan);
     assertThat(trial.value().si()).isCloseTo(8e9, relative(SOLVED_CASE));
     // a stem of twice the stiffness moves about half: the interval holds the value
     assertThat(trial.least().si()).isLessThan(8e9).isGreaterThan(7e9);
@@ -436,15 +440,7 @@ class StudiesTest {
     Reading mark = Reading.markMovement(0, 0);
     Figure measured = mark.value(plan, "away").figure().orElseThrow();
     Trial.Answer trial =
-        new Trial(
-                "away",
-                Input.modulusOfElasticity(0),
-                Figure.of(2e9, Kind.PRESSURE),
-                Figure.of(3e10, Kind.PRESSURE),
-                mark,
-                measured,
-                Figure.of(0.8 * measured.si(), Kind.LENGTH))
-            .answer(plan);
+        modulusTrial(measured, Figure.of(0.8 * measured.si(), Kind.LENGTH)).answer(plan);
     assertThat(trial.value().si()).isCloseTo(8e9, relative(SOLVED_CASE));
     assertThat(trial.least().si()).isLessThan(8e9);
     assertThat(trial.most().reason().orElseThrow()).startsWith("nothing in the range");
@@ -453,14 +449,7 @@ class StudiesTest {
   @Test
   void a_movement_that_nothing_gives_has_no_modulus() {
     Trial.Answer trial =
-        new Trial(
-                "away",
-                Input.modulusOfElasticity(0),
-                Figure.of(2e9, Kind.PRESSURE),
-                Figure.of(3e10, Kind.PRESSURE),
-                Reading.markMovement(0, 0),
-                Figure.of(metres(5), Kind.LENGTH),
-                Figure.of(metres(0), Kind.LENGTH))
+        modulusTrial(Figure.of(metres(5), Kind.LENGTH), Figure.of(metres(0), Kind.LENGTH))
             .answer(Plans.bending());
     assertThat(trial.value().reason().orElseThrow()).startsWith("nothing in the range");
   }
