@@ -285,6 +285,7 @@ public record CutPlan(
       double firstMoment = density * moment;
       for (PointMass hung : stem.masses()) {
         double station = Si.value(hung.at(), Kind.LENGTH, "at");
+        // rounding may have put what hangs at the tip a little beyond it
         if (station > at && (station <= top || top >= length())) {
           double kilograms = Si.value(hung.mass(), Kind.MASS, "mass");
           mass += kilograms;

@@ -104,23 +104,15 @@ public record Trial(
   /** The search for one measured value. */
   private static final class Search {
     private final Plan plan;
-    private final String arrangement;
-    private final Input unknown;
-    private final double from;
-    private final double to;
-    private final Reading reading;
+    private final Trial trial;
     private final Found low;
     private final Found high;
 
     Search(Plan plan, Trial trial) {
       this.plan = plan;
-      arrangement = trial.arrangement;
-      unknown = trial.input;
-      from = trial.from.si();
-      to = trial.to.si();
-      reading = trial.reading;
-      low = read(from);
-      high = read(to);
+      this.trial = trial;
+      low = read(trial.from.si());
+      high = read(trial.to.si());
     }
 
     /** Whether what is read falls where the input rises; false if an end of the range has none. */
@@ -135,7 +127,7 @@ public record Trial(
       if ((low.si() - measured) * (high.si() - measured) > 0) {
         return Found.none(
             "nothing in the range gives "
-                + Figure.of(measured, reading.kindOrNull()).text()
+                + Figure.of(measured, trial.reading.kindOrNull()).text()
                 + ": it gives "
                 + low.figure().get().text()
                 + " to "
@@ -146,24 +138,33 @@ public record Trial(
       try {
         root =
             new BrentSolver(CLOSE, CLOSE)
-                .solve(200, x -> number(x) - measured, Math.log(from), Math.log(to));
+                .solve(
+                    200,
+                    x -> number(x) - measured,
+                    Math.log(trial.from.si()),
+                    Math.log(trial.to.si()));
       } catch (NoNumber e) {
         return Found.none(String.valueOf(e.getMessage()));
       }
-      double found = Math.min(to, Math.max(from, Math.exp(root)));
-      return Found.of(Figure.of(found, unknown.kindOrNull()));
+      double found = within(root);
+      return Found.of(Figure.of(found, trial.input.kindOrNull()));
     }
 
     private double number(double logarithm) {
-      Found found = read(Math.min(to, Math.max(from, Math.exp(logarithm))));
+      Found found = read(within(logarithm));
       if (found.figure().isEmpty()) {
         throw new NoNumber("no number in between: " + found.reason().orElse(""));
       }
       return found.si();
     }
 
+    /** The input of a logarithm, inside the range although rounding may lead out of it. */
+    private double within(double logarithm) {
+      return Math.min(trial.to.si(), Math.max(trial.from.si(), Math.exp(logarithm)));
+    }
+
     private Found read(double x) {
-      return Reading.values(plan, arrangement, List.of(reading), unknown, x).get(0);
+      return Reading.values(plan, trial.arrangement, List.of(trial.reading), trial.input, x).get(0);
     }
   }
 }
