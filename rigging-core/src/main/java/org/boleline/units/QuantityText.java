@@ -7,8 +7,10 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.measure.Quantity;
@@ -89,6 +91,23 @@ public final class QuantityText {
    */
   public static List<String> symbols(Kind<?> kind) {
     return List.copyOf(factors(kind).keySet());
+  }
+
+  /**
+   * Returns the unit symbols that are read for the kinds with a given SI unit, the usual ones
+   * first: for {@code m3} those of volumes and of section moduli.
+   *
+   * @param siSymbol symbol of an SI unit, such as {@code "N"}
+   * @return the symbols; the given one alone if no kind has that SI unit
+   */
+  public static List<String> symbolsOf(String siSymbol) {
+    Set<String> symbols = new LinkedHashSet<>(List.of(siSymbol));
+    for (Map<String, BigDecimal> factors : TABLE.values()) {
+      if (factors.keySet().iterator().next().equals(siSymbol)) {
+        symbols.addAll(factors.keySet());
+      }
+    }
+    return List.copyOf(symbols);
   }
 
   /**
@@ -243,6 +262,7 @@ public final class QuantityText {
     put(t, Kind.MOMENT, "N.m", BigDecimal.ONE);
     put(t, Kind.MOMENT, "kN.m", new BigDecimal("1000"));
     put(t, Kind.MOMENT, "lbf.ft", POUND_FORCE.multiply(FOOT));
+    put(t, Kind.MOMENT, "lbf.in", POUND_FORCE.multiply(INCH));
     put(t, Kind.ROTATIONAL_STIFFNESS, "N.m/rad", BigDecimal.ONE);
     put(t, Kind.ROTATIONAL_STIFFNESS, "kN.m/rad", new BigDecimal("1000"));
     put(t, Kind.ROTATIONAL_STIFFNESS, "MN.m/rad", new BigDecimal("1000000"));
@@ -260,7 +280,13 @@ public final class QuantityText {
     put(t, Kind.DENSITY, "t/m3", new BigDecimal("1000"));
     put(t, Kind.DENSITY, "lb/ft3", POUND.divide(FOOT.pow(3), DIGITS));
     put(t, Kind.SECTION_MODULUS, "m3", BigDecimal.ONE);
+    put(t, Kind.SECTION_MODULUS, "cm3", new BigDecimal("1e-6"));
+    put(t, Kind.SECTION_MODULUS, "mm3", new BigDecimal("1e-9"));
+    put(t, Kind.SECTION_MODULUS, "in3", INCH.pow(3));
     put(t, Kind.SECOND_MOMENT_OF_AREA, "m4", BigDecimal.ONE);
+    put(t, Kind.SECOND_MOMENT_OF_AREA, "cm4", new BigDecimal("1e-8"));
+    put(t, Kind.SECOND_MOMENT_OF_AREA, "mm4", new BigDecimal("1e-12"));
+    put(t, Kind.SECOND_MOMENT_OF_AREA, "in4", INCH.pow(4));
     return Collections.unmodifiableMap(t);
   }
 
