@@ -74,6 +74,9 @@ public final class EquilibriumFormulas {
   private static final Symbol SECOND = positive("T2", "tension of the second leg", "N");
   private static final Symbol DRAG = positive("D", "tight-side less slack-side tension", "N");
 
+  private static final Symbol BELOW_LEVEL =
+      new Symbol("b", "angle of the leg from level", "rad", 0, Math.PI / 2);
+
   static final List<Symbol> FORCES = List.of(F_X, F_Y, F_Z);
   static final List<Symbol> ARMS = List.of(X, Y, Z);
   static final List<Symbol> MOMENTS = List.of(M_X, M_Y, M_Z);
@@ -418,6 +421,43 @@ public final class EquilibriumFormulas {
           x -> x[0] * (x[1] * x[1] / x[2] + x[3] * (3 * Math.cos(x[5]) - 2 * Math.cos(x[4]))));
 
   private EquilibriumFormulas() {}
+
+  /** EQU-25: the level part of a tension. */
+  public static final Formula LEVEL_PART =
+      Formula.of(
+          "EQU-25",
+          "H = T * cos(b)",
+          positive("H", "level part of the tension", "N"),
+          List.of(positive("T", "tension of the leg", "N"), BELOW_LEVEL),
+          "straight leg",
+          FREE_BODY,
+          x -> x[0] * Math.cos(x[1]));
+
+  /** EQU-26: the plumb part of a tension. */
+  public static final Formula PLUMB_PART =
+      Formula.of(
+          "EQU-26",
+          "V = T * sin(b)",
+          positive("V", "plumb part of the tension", "N"),
+          List.of(positive("T", "tension of the leg", "N"), BELOW_LEVEL),
+          "straight leg",
+          FREE_BODY,
+          x -> x[0] * Math.sin(x[1]));
+
+  /** EQU-27: overturning moment of a pull. */
+  public static final Formula OVERTURNING =
+      Formula.of(
+          "EQU-27",
+          "M = V * a - H * h",
+          any("M", "moment at the base, positive toward the lean", "N.m"),
+          List.of(
+              any("V", "downward pull on the top point", "N"),
+              positive("a", "level distance from the base to the top point", "m"),
+              any("H", "level pull on the top point, away from the lean", "N"),
+              positive("h", "height of the top point over the base", "m")),
+          "stiff stem, all pulls in one plane",
+          FREE_BODY,
+          x -> x[0] * x[1] - x[2] * x[3]);
 
   /** The bending of each slice, for the deflection times its distance from the tip. */
   private static double bySlices(double[] x, boolean timesDistance) {

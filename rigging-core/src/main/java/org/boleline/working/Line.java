@@ -2,6 +2,7 @@ package org.boleline.working;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Arrays;
 import java.util.List;
 import org.boleline.explain.Formula;
 import org.boleline.explain.Step;
@@ -98,6 +99,39 @@ public sealed interface Line {
     private final List<Symbol> columns;
     private final List<String> names;
     private final double[][] numbers;
+
+    /**
+     * Obtains a table.
+     *
+     * @param title the title
+     * @param formulas the formulas that the numbers come from, at least one
+     * @param columns what stands in the columns, with the units of the numbers
+     * @param names the names of the rows
+     * @param rows the numbers, row by row, in the units of the columns; finite
+     * @return the table
+     * @throws IllegalArgumentException if the counts do not fit or a number is not finite
+     */
+    public static Table of(
+        String title,
+        List<Formula> formulas,
+        List<Symbol> columns,
+        List<String> names,
+        double[][] rows) {
+      if (rows.length != names.size()) {
+        throw new IllegalArgumentException(
+            "rows: wants " + names.size() + ", one for each name, got " + rows.length);
+      }
+      double[][] numbers = new double[rows.length][];
+      for (int i = 0; i < rows.length; i++) {
+        if (rows[i].length != columns.size()
+            || !Arrays.stream(rows[i]).allMatch(Double::isFinite)) {
+          throw new IllegalArgumentException(
+              "rows: wants " + columns.size() + " finite numbers in each, got another row " + i);
+        }
+        numbers[i] = rows[i].clone();
+      }
+      return new Table(title, formulas, columns, names, numbers);
+    }
 
     /** Takes over the numbers, row by row, in the units of the columns. */
     Table(

@@ -158,7 +158,7 @@ public final class RigWorksheets {
     double[] force = cut.ownForce.clone();
     double[] moment = cut.ownMoment.clone();
     for (Share share : cut.result.shares()) {
-      String name = share.origin().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      String name = name(share);
       double[] f = share.force().in(Kind.FORCE);
       double[] m = share.moment().in(Kind.MOMENT);
       forces.add(name, f);
@@ -202,6 +202,48 @@ public final class RigWorksheets {
             EquilibriumFormulas.FORCE_SIZE.step(cut.force)));
     lines.add(sections(solution, stem));
     return Worksheet.of("Base of stem " + stem + " of arrangement " + solution.id(), lines);
+  }
+
+  /**
+   * Makes the worksheet that adds up the shares of the base moment one after the other, about each
+   * axis, with its size as the solution reports it as a second route.
+   *
+   * @param solution the solution
+   * @param stem id of the stem
+   * @return the worksheet
+   * @throws IllegalArgumentException if the plan has no such stem
+   */
+  public static Worksheet ofShares(Solution solution, String stem) {
+    StemResult result =
+        solution
+            .stem(stem)
+            .orElseThrow(
+                () -> new IllegalArgumentException("stem: wants one of the plan, got " + stem));
+    List<Line> lines = new ArrayList<>();
+    double[] sums = new double[3];
+    for (int axis = 0; axis < 3; axis++) {
+      for (Share share : result.shares()) {
+        Step step =
+            EquilibriumFormulas.MOMENT_SUM.step(sums[axis], share.moment().in(Kind.MOMENT)[axis]);
+        String about = "About " + "xyz".charAt(axis) + ", with " + name(share);
+        lines.add(new Line.Calculation(about, step));
+        sums[axis] = step.result();
+      }
+    }
+    lines.add(
+        new Line.TwoRoutes(
+            "Base moment",
+            "share by share",
+            EquilibriumFormulas.MOMENT_SIZE.step(sums),
+            "as the solution reports it",
+            EquilibriumFormulas.MOMENT_SIZE.step(result.base().moment().in(Kind.MOMENT))));
+    return Worksheet.of(
+        "Base moment of stem " + stem + " of arrangement " + solution.id() + ", share by share",
+        lines);
+  }
+
+  private static String name(Share share) {
+    return share.origin().name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** Force and moment at the base, at every contact and half way between, by hand and reported. */
