@@ -44,6 +44,7 @@ class GeneratedPagesTest {
     FAMILIES.put("BEA", new Family("Tapered cantilever", "tapered-cantilever"));
     FAMILIES.put("EQU", new Family("Balance by hand", "balance-by-hand"));
     FAMILIES.put("RUL", new Family("Rules of thumb", "rules-of-thumb"));
+    FAMILIES.put("CHK", new Family("Hand checks", "hand-checks"));
   }
 
   private static final int DIGITS = 12;

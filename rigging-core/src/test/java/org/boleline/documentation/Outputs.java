@@ -15,6 +15,13 @@ final class Outputs {
   private static final Map<String, Consumer<PrintStream>> ALL = new TreeMap<>();
 
   static {
+    ALL.put("check-by-hand/cautions", CheckByHand::cautions);
+    ALL.put("check-by-hand/finding", CheckByHand::finding);
+    ALL.put("check-by-hand/names", CheckByHand::names);
+    ALL.put("check-by-hand/refused", CheckByHand::refused);
+    ALL.put("check-by-hand/spread", CheckByHand::spread);
+    ALL.put("check-by-hand/table", CheckByHand::table);
+    ALL.put("check-by-hand/whole", CheckByHand::whole);
     ALL.put("course/beam", Course::beam);
     ALL.put("course/both-ways", Course::bothWays);
     ALL.put("course/catch-friction", Course::catchFriction);
@@ -34,15 +41,14 @@ final class Outputs {
     ALL.put("first-plan/compared", FirstPlan::compared);
     ALL.put("first-plan/taken", FirstPlan::taken);
     ALL.put("first-plan/cautions", FirstPlan::cautions);
-    ALL.put("hand-check/printed", HandCheck::printed);
-    ALL.put("hand-check/checked", HandCheck::checked);
-    ALL.put("hand-check/textbook", HandCheck::textbook);
-    ALL.put("hand-check/cautions", HandCheck::cautions);
     ALL.put("own-species/wood", OwnSpecies::wood);
     ALL.put("own-species/refused", OwnSpecies::refused);
     ALL.put("plan-files/readme", PlanFiles::readme);
     ALL.put("plan-files/catches", PlanFiles::catches);
     ALL.put("plan-files/refused", PlanFiles::refusedFirstPlan);
+    ALL.put("set-problems/checked", SetProblems::checked);
+    ALL.put("set-problems/question", SetProblems::question);
+    ALL.put("set-problems/wrong", SetProblems::wrong);
     ALL.put("show-working/contact", ShowWorking::contact);
     ALL.put("show-working/cut", ShowWorking::cut);
     ALL.put("show-working/log", ShowWorking::log);

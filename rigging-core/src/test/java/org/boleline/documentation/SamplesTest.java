@@ -11,6 +11,8 @@ import org.boleline.units.Kind;
 import org.boleline.units.Si;
 import org.boleline.wood.Species;
 import org.boleline.wood.WoodProperties;
+import org.boleline.working.check.Cause;
+import org.boleline.working.check.Slip;
 import org.junit.jupiter.api.Test;
 
 /** What lessons and guides say of their samples. */
@@ -26,9 +28,11 @@ class SamplesTest {
     double textbook = 2 * 931.6 * Math.cos(Math.toRadians(15));
 
     assertThat(textbook).isCloseTo(1800, relative(THREE_FIGURES));
-    assertThat(HandCheck.firstDeparture(HandCheck.steps(), 1.924, 484, 1800, 0.262))
-        .hasValueSatisfying(step -> assertThat(step.formula().id()).isEqualTo("FOR-1"));
-    assertThat(HandCheck.firstDeparture(HandCheck.steps(), 1.924, 484, 1372)).isEmpty();
+    assertThat(CheckByHand.checked().departure())
+        .hasValueSatisfying(row -> assertThat(row.step().formula().id()).isEqualTo("FOR-1"));
+    assertThat(CheckByHand.checked().causes())
+        .extracting(Cause::slip)
+        .containsExactly(Slip.ONE_TENSION);
   }
 
   @Test
