@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TheoryPagesTest {
   private static final Pattern ID =
       Pattern.compile(
-          "\\b(?:FRI|SHV|TAC|FOR|DRO|WOO|LOG|SEC|SWI|CUT|LIM|STU|RNG|BEA|EQU|RUL|STA)-[0-9]+\\b");
+          "\\b(?:FRI|SHV|TAC|FOR|DRO|WOO|LOG|SEC|SWI|CUT|LIM|STU|RNG|BEA|EQU|RUL|CHK|STA)-[0-9]+\\b");
   private static final Pattern SOLVER_EQUATION = Pattern.compile("(?m)^\\*\\*STA-([0-9]+)\\*\\*");
   private static final String STATICS = "docs/theory/statics.md";
 
