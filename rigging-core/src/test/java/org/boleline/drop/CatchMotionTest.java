@@ -103,6 +103,25 @@ class CatchMotionTest {
   }
 
   @Test
+  void a_rope_that_goes_slack_with_none_to_spare_comes_taut_after_it_was_slackest() {
+    List<Double> numbers =
+        List.of(
+            0.01, 0.72, 0.0, 0.04, 0.0, 0.06, 0.9, 0.0, 0.0, 0.08, 0.0, 0.23, 0.57, 0.72, 0.85, 0.0,
+            0.07, 0.76, 0.12, 0.11, 0.02, 0.07, 0.21, 0.2, 1.0, 0.38, 0.0, 0.46, 0.09, 0.25, 0.08,
+            0.33, 0.77, 0.08, 0.21, 0.24, 0.88, 0.22, 0.09, 0.38, 0.08, 0.16, 0.39, 1.0, 0.02, 0.71,
+            0.05, 0.08, 0.52, 0.28, 0.15, 0.08, 0.23, 0.09, 0.31, 0.17, 0.03, 0.03, 0.0, 0.09);
+    Given given =
+        RandomMotions.given(
+            new RandomMotions.Choice(
+                5, true, 1, ReferenceMotion.Device.LOCKED, 1, true, true, numbers));
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), TOLERANCE, 5, 0, () -> false);
+
+    // it came taut at the moment at which it went slack, over and over, until the steps ran out
+    assertThat(record.ending()).isEqualTo(MotionRecord.Ending.HELD);
+    assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
+  }
+
+  @Test
   void it_stops_when_cancelled() {
     Given given =
         Given.piece(100, 0, 0, -1)

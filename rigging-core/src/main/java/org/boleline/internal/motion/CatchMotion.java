@@ -286,20 +286,26 @@ public final class CatchMotion {
     if (!(startLengthening > 0 && lengthening() < 0)) {
       return 1;
     }
+    double turns = turning(step, 1, 1);
+    double[] there = steps.read(step, turns);
+    system.of(there, scratch);
+    return system.rope.slack(system.length, there, system.passed) < -USED_UP * stretch ? turns : 1;
+  }
+
+  /** Where in a step, up to a share of it, legs that got longer (1) or shorter (-1) cease to. */
+  private double turning(double step, int way, double until) {
     double a = 0;
-    double b = 1;
+    double b = until;
     for (int i = 0; i < 40; i++) {
       double x = 0.5 * (a + b);
       system.of(steps.read(step, x), scratch);
-      if (lengthening() > 0) {
+      if (way * lengthening() > 0) {
         a = x;
       } else {
         b = x;
       }
     }
-    double[] there = steps.read(step, b);
-    system.of(there, scratch);
-    return system.rope.slack(system.length, there, system.passed) < -USED_UP * stretch ? b : 1;
+    return b;
   }
 
   /** Where in a step a room is used up, which it is at a share of it. */
@@ -308,12 +314,20 @@ public final class CatchMotion {
     double b = until;
     double fa = startRoom[c] + USED_UP;
     double[] room = new double[endRoom.length];
+    if (fa <= 0 && phase == Phase.SLACK && startLengthening < 0) {
+      // The rope went slack with none to spare: it comes taut after it was slackest.
+      a = turning(step, -1, until);
+      double[] slackest = steps.read(step, a);
+      system.of(slackest, scratch);
+      rooms(slackest, room);
+      fa = room[c] + USED_UP;
+    }
     double[] last = steps.read(step, until);
     system.of(last, scratch);
     rooms(last, room);
     double fb = room[c] + USED_UP;
     if (fa <= 0) {
-      return 0;
+      return a;
     }
     int side = 0;
     for (int i = 0; i < 60 && b - a > 1e-14; i++) {
