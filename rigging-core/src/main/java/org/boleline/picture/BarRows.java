@@ -47,6 +47,6 @@ final class BarRows {
 
   static double nameWidth(List<String> names, Rect room) {
     double longest = names.stream().mapToDouble(n -> Lettering.width(n, SIZE)).max().orElse(0);
-    return Math.min(longest + 8, 0.42 * room.width());
+    return Math.min(longest + 9, 0.42 * room.width());
   }
 }

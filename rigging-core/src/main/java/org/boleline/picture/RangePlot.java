@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.boleline.units.Kind;
 
@@ -24,19 +25,21 @@ public final class RangePlot {
   }
 
   /**
-   * A result with its quantiles.
+   * A result with its quantiles, or with its ends alone where nobody knows which part is likelier.
    *
    * <p>Immutable and thread-safe.
    */
   public static final class Spread {
     private final String name;
     private final Kind<?> kind;
-    private final List<Double> quantiles;
 
-    private Spread(String name, Kind<?> kind, List<Double> quantiles) {
+    /** Five quantiles, or two ends. */
+    private final List<Double> values;
+
+    private Spread(String name, Kind<?> kind, List<Double> values) {
       this.name = name;
       this.kind = kind;
-      this.quantiles = quantiles;
+      this.values = values;
     }
 
     /**
@@ -52,22 +55,54 @@ public final class RangePlot {
      */
     public static <Q extends Quantity<Q>> Spread of(
         String name, Kind<Q> kind, double... siQuantiles) {
-      requireNonNull(name, "name");
-      requireNonNull(kind, "kind");
       if (siQuantiles.length != QUANTILES) {
         throw new IllegalArgumentException(
             "quantiles: wants five numbers, got " + siQuantiles.length);
       }
-      List<Double> quantiles = new ArrayList<>();
-      for (double value : siQuantiles) {
-        double before = quantiles.isEmpty() ? value : quantiles.get(quantiles.size() - 1);
+      return checked(name, kind, siQuantiles);
+    }
+
+    /**
+     * Obtains the spread of a result of which only the ends are known.
+     *
+     * @param <Q> the quantity of the result
+     * @param name what it is, in a few words, not null
+     * @param kind the kind whose SI unit the numbers are in, not null
+     * @param siLeast the least found, finite
+     * @param siGreatest the greatest found, finite, not below the least
+     * @return the spread
+     * @throws IllegalArgumentException if one is not finite, or they fall
+     */
+    public static <Q extends Quantity<Q>> Spread between(
+        String name, Kind<Q> kind, double siLeast, double siGreatest) {
+      return checked(name, kind, siLeast, siGreatest);
+    }
+
+    private static Spread checked(String name, Kind<?> kind, double... si) {
+      requireNonNull(name, "name");
+      requireNonNull(kind, "kind");
+      List<Double> values = new ArrayList<>();
+      for (double value : si) {
+        double before = values.isEmpty() ? value : values.get(values.size() - 1);
         if (!Double.isFinite(value) || value < before) {
           throw new IllegalArgumentException(
               "quantiles: wants finite numbers that do not fall, got " + value);
         }
-        quantiles.add(value);
+        values.add(value);
       }
-      return new Spread(name, kind, List.copyOf(quantiles));
+      return new Spread(name, kind, List.copyOf(values));
+    }
+
+    private boolean hasQuantiles() {
+      return values.size() == QUANTILES;
+    }
+
+    private double least() {
+      return values.get(0);
+    }
+
+    private double greatest() {
+      return values.get(values.size() - 1);
     }
   }
 
@@ -94,7 +129,8 @@ public final class RangePlot {
   }
 
   /**
-   * Obtains the plot.
+   * Obtains the plot. Results of one kind share a scale, which begins at zero if all of them lie on
+   * one side of it.
    *
    * @param title what spreads, in a few words, not null
    * @param spreads at least one result, not null
@@ -111,14 +147,23 @@ public final class RangePlot {
     }
     List<String> headings = new ArrayList<>();
     headings.add(title);
-    headings.add("From quantile to quantile: thin 5 to 95 %, wide 25 to 75 %, line 50 %");
+    if (spreads.stream().anyMatch(Spread::hasQuantiles)) {
+      headings.add("From quantile to quantile: thin 5 to 95 %, wide 25 to 75 %, line 50 %");
+    }
+    if (!spreads.stream().allMatch(Spread::hasQuantiles)) {
+      boolean some = spreads.stream().anyMatch(Spread::hasQuantiles);
+      headings.add(
+          (some ? "A thin line alone: from" : "From")
+              + " the least to the greatest that was found");
+    }
     StringBuilder description = new StringBuilder();
     for (Spread spread : spreads) {
-      description.append(spread.name).append(": ");
-      for (int i = 0; i < QUANTILES; i++) {
-        description.append(i == 0 ? "" : ", ").append(text(spread, i, spec.units()));
-      }
-      description.append(". ");
+      String values =
+          spread.values.stream()
+              .map(value -> spec.units().text(value, spread.kind))
+              .collect(Collectors.joining(", "));
+      description.append(spread.name).append(spread.hasQuantiles() ? ": " : ", ends: ");
+      description.append(values).append(". ");
     }
     for (Cause cause : causes) {
       description.append(cause.name()).append(": ").append(percent(cause)).append(" of the spread");
@@ -130,7 +175,12 @@ public final class RangePlot {
     double row = Math.min(ROW, (body.height() - shares) / spreads.size());
     double y = body.top() + 4;
     for (Spread spread : spreads) {
-      draw(sheet, new Rect(body.left(), y, body.right(), y + row), spread, spec.units());
+      List<Spread> alike =
+          spreads.stream().filter(other -> other.kind.equals(spread.kind)).toList();
+      double from = alike.stream().mapToDouble(Spread::least).min().orElse(0);
+      double to = alike.stream().mapToDouble(Spread::greatest).max().orElse(0);
+      Rect room = new Rect(body.left(), y, body.right(), y + row);
+      draw(sheet, room, spread, new Ends(Math.min(0, from), Math.max(0, to)), spec.units());
       y += row;
     }
     if (!causes.isEmpty()) {
@@ -157,22 +207,16 @@ public final class RangePlot {
     return PictureUnits.number(100 * cause.share()) + " %";
   }
 
-  private static String text(Spread spread, int quantile, PictureUnits units) {
-    return units.text(spread.quantiles.get(quantile), spread.kind);
-  }
+  /** The ends of a scale. */
+  private record Ends(double from, double to) {}
 
-  /** One result: its name, then its quantiles from the lesser of zero and the least to the most. */
-  private static void draw(Sheet sheet, Rect room, Spread spread, PictureUnits units) {
-    double from = Math.min(0, spread.quantiles.get(0));
-    double to = Math.max(0, spread.quantiles.get(QUANTILES - 1));
+  /** One result: its name, then its values on its scale. */
+  private static void draw(Sheet sheet, Rect room, Spread spread, Ends ends, PictureUnits units) {
     double left = room.left() + 4;
-    double scale = to > from ? (room.width() - 8) / (to - from) : 0;
-    List<Double> x = spread.quantiles.stream().map(q -> left + scale * (q - from)).toList();
+    double scale = ends.to() > ends.from() ? (room.width() - 8) / (ends.to() - ends.from()) : 0;
+    List<Double> x = spread.values.stream().map(q -> left + scale * (q - ends.from())).toList();
     double y = room.bottom() - 10;
-    String ends = text(spread, 0, units) + " to " + text(spread, QUANTILES - 1, units);
-    double nameWidth = Lettering.width(spread.name, SMALL) * 1.1 + 12;
-    String all = ends + ", middle " + text(spread, 2, units);
-    String numbers = nameWidth + Lettering.width(all, SMALL) > room.width() ? ends : all;
+    String numbers = numbers(spread, room.width(), units);
     double endWidth = Lettering.width(numbers, SMALL);
     sheet.write(
         Lettering.cut(spread.name, SMALL, room.width() - endWidth - 12),
@@ -183,38 +227,60 @@ public final class RangePlot {
         "font-weight",
         "bold");
     sheet.write(numbers, room.right(), room.top() + 11, "font-size", SMALL, "text-anchor", "end");
-    rule(sheet, left, left + scale * (to - from), y, Paint.FAINT, 0.5);
-    rule(sheet, x.get(0), x.get(4), y, Paint.LINE, 1.4);
-    sheet.leaf(
-        "rect",
-        Paint.FILL,
-        "middle-half",
-        "x",
-        x.get(1),
-        "y",
-        y - 5,
-        "width",
-        x.get(3) - x.get(1),
-        "height",
-        10.0,
-        "stroke-width",
-        1);
-    for (int i : new int[] {0, 2, 4}) {
+    rule(sheet, left, left + scale * (ends.to() - ends.from()), y, Paint.FAINT, 0.5);
+    rule(sheet, x.get(0), x.get(x.size() - 1), y, Paint.LINE, 1.4);
+    if (spread.hasQuantiles()) {
       sheet.leaf(
-          "line",
-          Paint.LINE,
-          "quantile",
-          "x1",
-          x.get(i),
-          "x2",
-          x.get(i),
-          "y1",
-          y - (i == 2 ? 8 : 4),
-          "y2",
-          y + (i == 2 ? 8 : 4),
+          "rect",
+          Paint.FILL,
+          "middle-half",
+          "x",
+          x.get(1),
+          "y",
+          y - 5,
+          "width",
+          x.get(3) - x.get(1),
+          "height",
+          10.0,
           "stroke-width",
-          i == 2 ? 2.4 : 1.4);
+          1);
+      tick(sheet, "quantile", x.get(0), y, 4);
+      tick(sheet, "quantile", x.get(2), y, 8);
+      tick(sheet, "quantile", x.get(4), y, 4);
+    } else {
+      x.forEach(end -> tick(sheet, "end", end, y, 4));
     }
+  }
+
+  /** The ends in figures, and the middle where there is one and room for it. */
+  private static String numbers(Spread spread, double width, PictureUnits units) {
+    String ends =
+        units.text(spread.least(), spread.kind)
+            + " to "
+            + units.text(spread.greatest(), spread.kind);
+    if (!spread.hasQuantiles()) {
+      return ends;
+    }
+    double nameWidth = Lettering.width(spread.name, SMALL) * 1.1 + 12;
+    String all = ends + ", middle " + units.text(spread.values.get(2), spread.kind);
+    return nameWidth + Lettering.width(all, SMALL) > width ? ends : all;
+  }
+
+  private static void tick(Sheet sheet, String ownClass, double x, double y, double half) {
+    sheet.leaf(
+        "line",
+        Paint.LINE,
+        ownClass,
+        "x1",
+        x,
+        "x2",
+        x,
+        "y1",
+        y - half,
+        "y2",
+        y + half,
+        "stroke-width",
+        half > 4 ? 2.4 : 1.4);
   }
 
   private static void rule(Sheet sheet, double x1, double x2, double y, Paint ink, double weight) {

@@ -49,12 +49,43 @@ class RangePlotTest {
   }
 
   @Test
+  void results_of_one_kind_share_a_scale_and_ends_alone_have_no_middle() {
+    List<Spread> alike =
+        List.of(
+            Spread.between("a", Kind.FORCE, 1000, 2000),
+            Spread.between("b", Kind.FORCE, 500, 4000),
+            Spread.between("c", Kind.LENGTH, -0.1, 0.1));
+    Drawn drawn =
+        new Drawn(
+            RangePlot.of("Ranges", alike, "", List.of(), PictureSpec.STANDARD.withSheet(720, 400))
+                .svg());
+    List<Element> ends = Drawn.ofClass(drawn.root(), "end");
+
+    assertThat(ends).hasSize(6);
+    double wide = 706 - 14;
+    double[] shares = {0.25, 0.5, 0.125, 1, 0, 1};
+    for (int i = 0; i < shares.length; i++) {
+      assertThat(Drawn.number(ends.get(i), "x1"))
+          .isEqualTo(14 + shares[i] * wide, within(Tolerances.ON_SHEET));
+    }
+    assertThat(Drawn.ofClass(drawn.root(), "middle-half")).isEmpty();
+    assertThat(drawn.root().getTextContent())
+        .contains("From the least to the greatest that was found", "a, ends: ")
+        .doesNotContain("quantile");
+    drawn.checkOnSheet("ends");
+  }
+
+  @Test
   void numbers_that_are_no_quantiles_are_refused() {
     assertThatThrownBy(() -> Spread.of("a", Kind.FORCE, 1, 2, 3))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Spread.of("a", Kind.FORCE, 1, 2, 3, 5, 4))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> Spread.of("a", Kind.FORCE, 1, 2, 3, 4, Double.NaN))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Spread.between("a", Kind.FORCE, 2, 1))
+        .isInstanceOf(IllegalArgumentException.class);
+    assertThatThrownBy(() -> Spread.between("a", Kind.FORCE, 1, Double.POSITIVE_INFINITY))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> new Cause("a", 1.5)).isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> RangePlot.of("a", List.of(), "b", List.of(), PictureSpec.STANDARD))
