@@ -1,6 +1,7 @@
-package org.boleline.examples.planner;
+package org.boleline.examples.pages;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;
@@ -15,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -22,10 +24,15 @@ import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /** A Chromium without a window, driven as W3C WebDriver has it. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final Pattern STARTED = Pattern.compile("started successfully on port (\\d+)");
+  private static final Pattern SHEET = Pattern.compile("/Type\\s*/Page\\b(?!s)");
+  private static final Path FOLDER = Path.of("target", "screenshots");
   private static final String ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
 
   private final Process driver;
@@ -49,7 +56,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** What is missing to drive a browser; empty if nothing is. */
-  static String missing() {
+  public static String missing() {
     if (program("chromium", "chromium-browser", "google-chrome").isEmpty()) {
       return "no Chromium on the path (Debian: apt-get install chromium)";
     }
@@ -59,7 +66,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Starts a browser whose profile is in an empty folder. */
-  static Browser start(Path folder) throws Exception {
+  public static Browser start(Path folder) throws Exception {
     Process driver =
         new ProcessBuilder(program("chromedriver").orElseThrow().toString(), "--port=0")
             .redirectErrorStream(true)
@@ -79,7 +86,7 @@ final class Browser implements AutoCloseable {
       if (port == null) {
         throw new IOException("chromedriver did not start");
       }
-      ObjectNode wanted = Client.MAPPER.createObjectNode();
+      ObjectNode wanted = MAPPER.createObjectNode();
       ObjectNode always = wanted.putObject("capabilities").putObject("alwaysMatch");
       always.putObject("goog:loggingPrefs").put("browser", "ALL");
       ObjectNode options = always.putObject("goog:chromeOptions");
@@ -117,7 +124,7 @@ final class Browser implements AutoCloseable {
               .build();
       HttpResponse<String> response =
           client.send(request, HttpResponse.BodyHandlers.ofString(StandardCharsets.UTF_8));
-      JsonNode value = Client.MAPPER.readTree(response.body()).path("value");
+      JsonNode value = MAPPER.readTree(response.body()).path("value");
       if (response.statusCode() != 200) {
         throw new IllegalStateException(path + ": " + value.path("message").asText());
       }
@@ -128,19 +135,19 @@ final class Browser implements AutoCloseable {
   }
 
   private static ObjectNode object() {
-    return Client.MAPPER.createObjectNode();
+    return MAPPER.createObjectNode();
   }
 
   private void command(String name, ObjectNode parameters) {
     call("POST", "/goog/cdp/execute", object().put("cmd", name).set("params", parameters));
   }
 
-  void open(String url) {
+  public void open(String url) {
     call("POST", "/url", object().put("url", url));
   }
 
   /** Makes the sheet so large, and a phone's if it is one. */
-  void size(int width, int height, boolean phone) {
+  public void size(int width, int height, boolean phone) {
     command(
         "Emulation.setDeviceMetricsOverride",
         object()
@@ -150,25 +157,25 @@ final class Browser implements AutoCloseable {
             .put("mobile", phone));
   }
 
-  void theme(String name) {
+  public void theme(String name) {
     ObjectNode media = object();
     media.putArray("features").addObject().put("name", "prefers-color-scheme").put("value", name);
     command("Emulation.setEmulatedMedia", media);
   }
 
   /** Runs the body of a function in the page and returns what it returns. */
-  JsonNode run(String script) {
+  public JsonNode run(String script) {
     ObjectNode body = object().put("script", script);
     body.putArray("args");
     return call("POST", "/execute/sync", body);
   }
 
-  String text(String selector) {
+  public String text(String selector) {
     return run("return document.querySelector(`" + selector + "`).textContent").asText();
   }
 
   /** Waits until something holds, for some seconds. */
-  void await(String what, Supplier<Boolean> condition) throws InterruptedException {
+  public void await(String what, Supplier<Boolean> condition) throws InterruptedException {
     for (int i = 0; i < 400; i++) {
       if (condition.get()) {
         return;
@@ -178,7 +185,7 @@ final class Browser implements AutoCloseable {
     throw new AssertionError("waited in vain: " + what);
   }
 
-  void awaitTrue(String script) throws InterruptedException {
+  public void awaitTrue(String script) throws InterruptedException {
     await(script, () -> run("return Boolean(" + script + ")").asBoolean());
   }
 
@@ -188,16 +195,16 @@ final class Browser implements AutoCloseable {
         .asText();
   }
 
-  void type(String selector, String keys) {
+  public void type(String selector, String keys) {
     call("POST", "/element/" + element(selector) + "/value", object().put("text", keys));
   }
 
-  void click(String selector) {
+  public void click(String selector) {
     call("POST", "/element/" + element(selector) + "/click", object());
   }
 
   /** Presses a key where the focus is. */
-  void key(String key) {
+  public void key(String key) {
     ObjectNode actions = object();
     ObjectNode source = actions.putArray("actions").addObject();
     source.put("type", "key").put("id", "keys");
@@ -208,7 +215,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Drags from the middle of an element by so many pixels, in steps of some milliseconds. */
-  void drag(String selector, String pointer, int right, int down, int steps, int pause) {
+  public void drag(String selector, String pointer, int right, int down, int steps, int pause) {
     JsonNode from =
         run(
             "const node = document.querySelector(`"
@@ -243,7 +250,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** What the page wrote to the console as an error or a warning. */
-  List<String> complaints() {
+  public List<String> complaints() {
     JsonNode log = call("POST", "/se/log", object().put("type", "browser"));
     return Stream.iterate(0, i -> i + 1)
         .limit(log.size())
@@ -253,10 +260,66 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
+  /**
+   * Returns what axe-core finds wrong with the page.
+   *
+   * @return rules that are broken, with where; empty if there are none
+   */
+  public List<String> accessibilityFaults() throws IOException, InterruptedException {
+    run(
+        axe()
+            + "\nwindow.found = null; axe.run().then(result => { window.found ="
+            + " result.violations.map(v => `${v.impact} ${v.id}: ${v.nodes.map(n =>"
+            + " n.html).join(' | ')}`); }); return null");
+    awaitTrue("window.found");
+    List<String> found = new ArrayList<>();
+    run("return window.found").forEach(fault -> found.add(fault.asText()));
+    return found;
+  }
+
+  /** The text of axe-core, from its jar on the class path. */
+  private static String axe() throws IOException {
+    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
+      if (entry.contains("axe-core")) {
+        try (ZipFile jar = new ZipFile(entry)) {
+          ZipEntry file =
+              jar.stream()
+                  .filter(e -> e.getName().endsWith("/axe.min.js"))
+                  .findFirst()
+                  .orElseThrow();
+          return new String(jar.getInputStream(file).readAllBytes(), StandardCharsets.UTF_8);
+        }
+      }
+    }
+    throw new IOException("no axe-core on the class path");
+  }
+
+  /** Shows the page as on paper, or on a screen again. */
+  public void onPaper(boolean paper) {
+    command("Emulation.setEmulatedMedia", object().put("media", paper ? "print" : ""));
+  }
+
+  /**
+   * Prints the page.
+   *
+   * @param name name of the file in target/screenshots
+   * @param centimetresWide width of the paper
+   * @param centimetresHigh height of the paper
+   * @return how many sheets it takes
+   */
+  public int print(String name, double centimetresWide, double centimetresHigh) throws IOException {
+    ObjectNode paper = object().put("background", false);
+    paper.putObject("page").put("width", centimetresWide).put("height", centimetresHigh);
+    byte[] pdf = Base64.getDecoder().decode(call("POST", "/print", paper).asText());
+    Files.createDirectories(FOLDER);
+    Files.write(FOLDER.resolve(name + ".pdf"), pdf);
+    Matcher sheets = SHEET.matcher(new String(pdf, StandardCharsets.ISO_8859_1));
+    return (int) sheets.results().count();
+  }
+
   /** Saves the sheet as it is seen, or all of it. */
-  void screenshot(String name, boolean whole) throws IOException {
-    Path folder = Path.of("target", "screenshots");
-    Files.createDirectories(folder);
+  public void screenshot(String name, boolean whole) throws IOException {
+    Files.createDirectories(FOLDER);
     ObjectNode parameters = object().put("format", "png").put("captureBeyondViewport", whole);
     if (whole) {
       JsonNode size =
@@ -277,7 +340,7 @@ final class Browser implements AutoCloseable {
             "/goog/cdp/execute",
             object().put("cmd", "Page.captureScreenshot").set("params", parameters));
     Files.write(
-        folder.resolve(name + ".png"), Base64.getDecoder().decode(picture.path("data").asText()));
+        FOLDER.resolve(name + ".png"), Base64.getDecoder().decode(picture.path("data").asText()));
   }
 
   @Override
