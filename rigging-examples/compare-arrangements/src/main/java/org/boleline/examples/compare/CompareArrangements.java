@@ -12,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalInt;
@@ -91,6 +93,15 @@ public final class CompareArrangements {
               + " thumb beside them. Not with --json.")
   private boolean working;
 
+  @Option(
+      names = "--report",
+      paramLabel = "FILE.html",
+      description =
+          "Write a report instead: one HTML file with pictures, tables, the plan and sources, to"
+              + " look at and to print. A file of that name is overwritten. Not with --json or"
+              + " --working.")
+  private @Nullable String report;
+
   private CompareArrangements() {}
 
   /**
@@ -136,8 +147,9 @@ public final class CompareArrangements {
       err.println("Try --help.");
       return OptionalInt.of(REFUSED);
     }
-    if (json && working) {
-      err.println("compare-arrangements: wants --json or --working, got both");
+    String wrong = wrong();
+    if (!wrong.isEmpty()) {
+      err.println("compare-arrangements: " + wrong);
       err.println("Try --help.");
       return OptionalInt.of(REFUSED);
     }
@@ -152,28 +164,50 @@ public final class CompareArrangements {
     return OptionalInt.empty();
   }
 
+  /** What is wrong with options that are each right; empty if nothing is. */
+  private String wrong() {
+    List<String> wanted = new ArrayList<>();
+    if (json) {
+      wanted.add("--json");
+    }
+    if (working) {
+      wanted.add("--working");
+    }
+    if (report != null) {
+      wanted.add("--report");
+    }
+    if (wanted.size() > 1) {
+      return "wants one of --json, --working and --report, got " + Wording.join(wanted);
+    }
+    return report == null || report.toLowerCase(Locale.ROOT).endsWith(".html")
+        ? ""
+        : "--report: wants a name that ends in .html, got " + Page.clean(report);
+  }
+
   private int answer(InputStream in, PrintStream out, PrintStream err, Charset charset) {
     try {
       StudyPlan plan = plan(in);
       StaticResult result = Statics.analyse(plan.plan());
+      if (report != null) {
+        return report(report, plan, result, out, err);
+      }
       if (json) {
-        Checks checks = Checks.of(Drops.analyse(result));
+        Findings findings = Findings.of(result);
         out.writeBytes(
-            ResultWriter.write(checks, plan.answers(), RangeRows.study(result.plan()))
+            ResultWriter.write(findings.checks(), plan.answers(), findings.ranges())
                 .getBytes(StandardCharsets.UTF_8));
       } else if (working) {
         Checks checks = Checks.of(Drops.analyse(result));
         out.print(WorkingPage.print(checks, units, Glyphs.of(charset)));
       } else {
-        out.print(Page.print(Comparison.of(result, units), Glyphs.of(charset)));
+        out.print(Page.print(Comparison.of(Findings.of(result), units), Glyphs.of(charset)));
       }
       out.flush();
       if (out.checkError()) {
         err.println("compare-arrangements: the answer could not be written");
         return FAILED;
       }
-      boolean stable = result.arrangements().stream().allMatch(a -> a.outcome() == Outcome.STABLE);
-      return stable ? SOLVED : NOT_ALL_STABLE;
+      return status(result);
     } catch (PlanRefusedException e) {
       for (Refusal refusal : e.refusals()) {
         err.println(Page.clean(refusal.sentence()));
@@ -189,6 +223,25 @@ public final class CompareArrangements {
               + Page.clean(e.toString()));
       return FAILED;
     }
+  }
+
+  private static int status(StaticResult result) {
+    boolean stable = result.arrangements().stream().allMatch(a -> a.outcome() == Outcome.STABLE);
+    return stable ? SOLVED : NOT_ALL_STABLE;
+  }
+
+  private int report(
+      String name, StudyPlan plan, StaticResult result, PrintStream out, PrintStream err) {
+    String page = Report.write(plan, Findings.withCauses(result), units);
+    try {
+      Files.writeString(Path.of(name), page);
+    } catch (IOException | InvalidPathException e) {
+      err.println("compare-arrangements: cannot write " + Page.clean(name) + why(e));
+      return FAILED;
+    }
+    out.println("Report written to " + Page.clean(name));
+    out.flush();
+    return status(result);
   }
 
   private StudyPlan plan(InputStream in) throws IOException {

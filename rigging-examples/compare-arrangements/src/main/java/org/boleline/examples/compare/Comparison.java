@@ -3,7 +3,6 @@ package org.boleline.examples.compare;
 import java.util.ArrayList;
 import java.util.List;
 import org.boleline.drop.DropResult;
-import org.boleline.drop.Drops;
 import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
@@ -58,11 +57,12 @@ record Comparison(
       "These are numbers calculated from what the plan states. They do not say whether work may be"
           + " done: local codes, the makers' instructions and the competent person on site do.";
 
-  static Comparison of(StaticResult result, UnitSystem units) {
-    Plan plan = result.plan();
-    DropResult drops = Drops.analyse(result);
-    Checks checks = Checks.of(drops);
-    List<RangeResult> ranges = RangeRows.study(plan);
+  static Comparison of(Findings findings, UnitSystem units) {
+    Plan plan = findings.plan();
+    StaticResult result = findings.statics();
+    DropResult drops = findings.drops();
+    Checks checks = findings.checks();
+    List<RangeResult> ranges = findings.ranges();
     return new Comparison(
         plan.title().isBlank() ? "Rigging plan" : Page.clean(plan.title()),
         setting(plan, units),

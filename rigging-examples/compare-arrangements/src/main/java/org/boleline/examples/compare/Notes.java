@@ -167,7 +167,8 @@ final class Notes {
     return named.isEmpty() ? "" : " (" + String.join(", ", named) + ")";
   }
 
-  private static String source(Source source) {
+  /** A source with how its value was come by. */
+  static String source(Source source) {
     return switch (source.reading()) {
       case FROM_MEMORY -> source.title() + " (from memory)";
       case COMMON_PRACTICE -> source.title() + " (common practice, no source)";

@@ -1,15 +1,23 @@
 package org.boleline.examples.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import org.boleline.explain.Caution;
 import org.boleline.explain.CautionCode;
+import org.boleline.picture.RangePlot;
 import org.boleline.plan.Plan;
 import org.boleline.study.Figure;
 import org.boleline.study.FoundAt;
@@ -21,6 +29,7 @@ import org.boleline.study.RangeStudy;
 import org.boleline.study.RangeWatch;
 import org.boleline.study.Reading;
 import org.boleline.study.ReadingRange;
+import org.boleline.study.SpreadShare;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 
@@ -31,22 +40,40 @@ final class RangeRows {
   private static final Pattern POINT = Pattern.compile("/contacts/([0-9]+)/forceMagnitude");
   private static final Pattern STEM = Pattern.compile("/stems/([0-9]+)/(.*)");
   private static final double[] SHARES = {0.05, 0.5, 0.95};
+  private static final double[] BARS = {0.05, 0.25, 0.5, 0.75, 0.95};
+
+  /** Rows from which shares are found: their errors are of some percent, enough for an order. */
+  private static final int CAUSE_ROWS = 128;
+
+  /** A share that is less than its own error is not told. */
+  private static final double LEAST_CAUSE = 0.02;
+
+  private static final int MOST_CAUSES = 5;
 
   private RangeRows() {}
 
   /** Studies the ranges that a plan states; none if it states none. */
   static List<RangeResult> study(Plan plan) {
-    return PlannedRanges.of(plan).map(RangeRows::study).orElse(List.of());
+    return study(plan, study -> study);
+  }
+
+  /** Studies what the ranges come from, by samples of its own. */
+  static List<RangeResult> studyCauses(Plan plan) {
+    return study(plan, study -> study.withSamples(CAUSE_ROWS).withShares(CAUSE_ROWS));
   }
 
   /** On all processors: the library starts no thread itself, and any number gives the same. */
-  private static List<RangeResult> study(PlannedRanges planned) {
+  private static List<RangeResult> study(Plan plan, UnaryOperator<RangeStudy> wish) {
+    PlannedRanges planned = PlannedRanges.of(plan).orElse(null);
+    if (planned == null) {
+      return List.of();
+    }
     ExecutorService executor =
         Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try {
       List<RangeResult> results = new ArrayList<>();
       for (RangeStudy study : planned.studies()) {
-        results.add(study.run(RangeWatch.NONE, executor));
+        results.add(wish.apply(study).run(RangeWatch.NONE, executor));
       }
       return results;
     } catch (InterruptedException e) {
@@ -170,6 +197,101 @@ final class RangeRows {
       case "tip/movementMagnitude" -> "Movement of the tip" + of;
       default -> reading.name();
     };
+  }
+
+  /**
+   * One reading of all arrangements, as bars.
+   *
+   * @param title what it is
+   * @param spreads how far it may be off, arrangement by arrangement
+   * @param widest the arrangement in which it spreads most
+   * @param causes what the spread comes from there
+   */
+  record Bars(
+      String title, List<RangePlot.Spread> spreads, String widest, List<RangePlot.Cause> causes) {}
+
+  /** Bars of every reading that has a unit. */
+  static List<Bars> bars(Findings findings) {
+    // A study without shares has none to tell.
+    List<RangeResult> causes = findings.causes().isEmpty() ? findings.ranges() : findings.causes();
+    Map<String, List<Bar>> readings = new LinkedHashMap<>();
+    for (int i = 0; i < findings.ranges().size(); i++) {
+      RangeResult result = findings.ranges().get(i);
+      String name = i + 1 + " " + Page.clean(result.study().arrangement());
+      for (int k = 0; k < result.readings().size(); k++) {
+        ReadingRange range = result.readings().get(k);
+        Figure least = range.least().map(FoundAt::value).orElse(null);
+        Figure greatest = range.greatest().map(FoundAt::value).orElse(null);
+        if (least != null && greatest != null && least.kind().isPresent()) {
+          readings
+              .computeIfAbsent(label(range.reading()), label -> new ArrayList<>())
+              .add(
+                  new Bar(
+                      spread(name, result, range, least.kind().get()),
+                      "arrangement " + (i + 1),
+                      si(greatest) - si(least),
+                      causes.get(i).readings().get(k)));
+        }
+      }
+    }
+    List<Bars> bars = new ArrayList<>();
+    readings.forEach(
+        (title, all) -> {
+          Bar widest = Collections.max(all, Comparator.comparingDouble(Bar::width));
+          bars.add(
+              new Bars(
+                  title,
+                  all.stream().map(Bar::spread).toList(),
+                  widest.arrangement(),
+                  causes(widest.causes())));
+        });
+    return bars;
+  }
+
+  private record Bar(
+      RangePlot.Spread spread, String arrangement, double width, ReadingRange causes) {}
+
+  private static <Q extends Quantity<Q>> RangePlot.Spread spread(
+      String name, RangeResult result, ReadingRange range, Kind<Q> kind) {
+    double[] quantiles =
+        result.hasDistributionsOnly()
+            ? Arrays.stream(BARS)
+                .mapToObj(range::quantile)
+                .flatMap(Optional::stream)
+                .mapToDouble(found -> si(found.value()))
+                .toArray()
+            : new double[0];
+    return quantiles.length == BARS.length
+        ? RangePlot.Spread.of(name, kind, quantiles)
+        : RangePlot.Spread.between(
+            name,
+            kind,
+            si(range.least().orElseThrow().value()),
+            si(range.greatest().orElseThrow().value()));
+  }
+
+  /** The ranges that make most of a spread, the one that makes most first. */
+  private static List<RangePlot.Cause> causes(ReadingRange range) {
+    return range.shares().stream()
+        .filter(share -> share.totalShare() >= LEAST_CAUSE)
+        .sorted(Comparator.comparingDouble(SpreadShare::totalShare).reversed())
+        .limit(MOST_CAUSES)
+        .map(
+            share ->
+                new RangePlot.Cause(
+                    share.ranges().stream()
+                        .map(one -> Page.clean(name(one)))
+                        .collect(Collectors.joining(", with ")),
+                    Math.min(1, share.totalShare())))
+        .toList();
+  }
+
+  /** Says what the bars show. */
+  static String barText() {
+    return "Below each reading stands what its spread comes from where it is widest: how much of the"
+        + " variance each range makes by itself and with others, from "
+        + CAUSE_ROWS
+        + " rows of samples of their own. The shares may add up to more than the whole.";
   }
 
   /** The ranges, and how many samples came to no figure. */

@@ -1,5 +1,6 @@
 package org.boleline.examples.compare;
 
+import org.boleline.picture.PictureUnits;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
 import org.boleline.units.Si;
@@ -26,7 +27,7 @@ final class UnitSystem {
           Scale.of("ft"),
           Scale.of("lb"));
 
-  private static final int CONVERTED_FIGURES = 4;
+  static final int CONVERTED_FIGURES = 4;
 
   private final Steps force;
   private final Steps moment;
@@ -91,6 +92,15 @@ final class UnitSystem {
     return length.factor() == 1
         ? Figures.stated(metres)
         : Figures.stated(metres / length.factor(), CONVERTED_FIGURES);
+  }
+
+  boolean isMetric() {
+    return this == SI;
+  }
+
+  /** The same choice for pictures. */
+  PictureUnits ofPictures() {
+    return this == US ? PictureUnits.US : PictureUnits.METRIC;
   }
 
   /** The same choice for worksheets. */

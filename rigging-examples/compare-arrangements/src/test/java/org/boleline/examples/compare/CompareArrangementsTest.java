@@ -132,7 +132,41 @@ class CompareArrangementsTest {
 
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
-    assertThat(run.err()).contains("wants --json or --working, got both");
+    assertThat(run.err()).contains("wants one of --json, --working and --report, got --json and");
+    assertThat(Run.of("--working", "--report=x.html").err()).contains("got --working and --report");
+  }
+
+  @Test
+  void writes_a_report_and_says_where() throws IOException {
+    Path report = folder.resolve("pole report.html");
+    Run run = Run.of(file("pole.json"), "--report", report.toString());
+
+    assertThat(run.status()).isEqualTo(3);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).isEqualTo("Report written to " + report + System.lineSeparator());
+    assertThat(report)
+        .hasContent(
+            Report.write(
+                Plans.asked(Plans.POLE),
+                Findings.withCauses(Statics.analyse(Plans.POLE)),
+                UnitSystem.SI));
+    Run us = Run.of(file("pole.json"), "--units", "us", "--report", report.toString());
+    assertThat(us.status()).isEqualTo(3);
+    assertThat(report).content().contains("lbf");
+  }
+
+  @Test
+  void writes_no_report_of_a_refused_plan_and_none_where_it_cannot() throws IOException {
+    Path report = folder.resolve("report.html");
+    Run refused = Run.of("{}", StandardCharsets.UTF_8, "-", "--report", report.toString());
+    assertThat(refused.status()).isEqualTo(2);
+    assertThat(report).doesNotExist();
+
+    Path nowhere = folder.resolve("none").resolve("report.html");
+    Run unwritten = Run.of(file("pole.json"), "--report", nowhere.toString());
+    assertThat(unwritten.status()).isEqualTo(1);
+    assertThat(unwritten.out()).isEmpty();
+    assertThat(unwritten.err()).contains("cannot write", "none").doesNotContain("Exception");
   }
 
   @ParameterizedTest
@@ -218,7 +252,8 @@ class CompareArrangementsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--unit", "--units=metric", "--report=x.html", "one.json two.json"})
+  @ValueSource(
+      strings = {"--unit", "--units=metric", "--report=x.htm", "--report", "one.json two.json"})
   void refuses_a_command_line_it_does_not_know(String arguments) {
     Run run = Run.of(arguments.split(" ", -1));
 
@@ -240,7 +275,14 @@ class CompareArrangementsTest {
     assertThat(help.err()).isEmpty();
     assertThat(help.out())
         .contains(
-            "--units", "--json", "--working", "--help", "--version", "Exit status", "local codes");
+            "--units",
+            "--json",
+            "--working",
+            "--report",
+            "--help",
+            "--version",
+            "Exit status",
+            "local codes");
     assertThat(help.out().lines()).allMatch(line -> line.length() <= Page.WIDTH);
     assertThat(Run.of("-h")).isEqualTo(help);
   }

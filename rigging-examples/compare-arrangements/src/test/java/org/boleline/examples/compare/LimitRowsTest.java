@@ -65,7 +65,9 @@ class LimitRowsTest {
   @Test
   void no_word_judges() {
     String page =
-        Page.print(Comparison.of(Statics.analyse(Plans.HORNBEAM), UnitSystem.SI), Glyphs.UNICODE);
+        Page.print(
+            Comparison.of(Findings.of(Statics.analyse(Plans.HORNBEAM)), UnitSystem.SI),
+            Glyphs.UNICODE);
 
     assertThat(page).contains("Limits that the plan states", "Weakest link", "Factors asked");
     assertThat(page.toLowerCase(java.util.Locale.ROOT))

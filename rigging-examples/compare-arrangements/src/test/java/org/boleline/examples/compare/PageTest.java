@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 class PageTest {
   private static Comparison comparison(Plan plan, UnitSystem units) {
-    return Comparison.of(Statics.analyse(plan), units);
+    return Comparison.of(Findings.of(Statics.analyse(plan)), units);
   }
 
   @Test

@@ -15,6 +15,7 @@ import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.NotSolved;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
+import org.boleline.study.StudyPlan;
 
 /** The demo plans, and plans of the tests. All of them are invented. */
 final class Plans {
@@ -43,6 +44,11 @@ final class Plans {
 
   private static Plan plan(String resource) {
     return PlanReader.read(text(resource));
+  }
+
+  /** A plan that asks for no studies. */
+  static StudyPlan asked(Plan plan) {
+    return new StudyPlan(plan, List.of());
   }
 
   static StaticResult with(Plan plan, Arrangement... arrangements) {
