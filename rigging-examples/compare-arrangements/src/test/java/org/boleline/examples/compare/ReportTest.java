@@ -244,7 +244,7 @@ class ReportTest {
             .replaceFirst(
                 "\\{",
                 "{\"studies\": [{\"kind\": \"window\", \"arrangement\": \"sheave\", \"lightest\": \"20 kg\","
-                    + " \"hand\": \"150 N\", \"leastFriction\": 0.1, \"mostFriction\": 0.2}],");
+                    + " \"hand\": \"150 N\", \"behind\": \"5 N\", \"leastFriction\": 0.1, \"mostFriction\": 0.2}],");
     StudyPlan plan = PlanReader.readWithStudies(asking);
     String report = Report.write(plan, Findings.of(Statics.analyse(plan.plan())), UnitSystem.SI);
     assertThat(section(parsed(report), "plan").getTextContent())
