@@ -42,11 +42,11 @@ final class RangeRows {
   private static final double[] SHARES = {0.05, 0.5, 0.95};
   private static final double[] BARS = {0.05, 0.25, 0.5, 0.75, 0.95};
 
-  /** Rows from which shares are found: their errors are of some percent, enough for an order. */
+  /** Rows from which shares are found: standard errors are a tenth of a share or less. */
   private static final int CAUSE_ROWS = 128;
 
-  /** A share that is less than its own error is not told. */
-  private static final double LEAST_CAUSE = 0.02;
+  /** Shares are told in steps of this, as they are no surer; what is less than half is not. */
+  private static final double CAUSE_STEP = 0.05;
 
   private static final int MOST_CAUSES = 5;
 
@@ -273,7 +273,7 @@ final class RangeRows {
   /** The ranges that make most of a spread, the one that makes most first. */
   private static List<RangePlot.Cause> causes(ReadingRange range) {
     return range.shares().stream()
-        .filter(share -> share.totalShare() >= LEAST_CAUSE)
+        .filter(share -> share.totalShare() >= CAUSE_STEP / 2)
         .sorted(Comparator.comparingDouble(SpreadShare::totalShare).reversed())
         .limit(MOST_CAUSES)
         .map(
@@ -282,7 +282,7 @@ final class RangeRows {
                     share.ranges().stream()
                         .map(one -> Page.clean(name(one)))
                         .collect(Collectors.joining(", with ")),
-                    Math.min(1, share.totalShare())))
+                    Math.min(1, CAUSE_STEP * Math.rint(share.totalShare() / CAUSE_STEP))))
         .toList();
   }
 
@@ -291,7 +291,8 @@ final class RangeRows {
     return "Below each reading stands what its spread comes from where it is widest: how much of the"
         + " variance each range makes by itself and with others, from "
         + CAUSE_ROWS
-        + " rows of samples of their own. The shares may add up to more than the whole.";
+        + " rows of samples of their own. The shares are rough, to about a tenth of themselves, and"
+        + " may add up to more than the whole.";
   }
 
   /** The ranges, and how many samples came to no figure. */

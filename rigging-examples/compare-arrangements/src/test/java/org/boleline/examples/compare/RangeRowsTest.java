@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.boleline.json.PlanReader;
+import org.boleline.picture.RangePlot;
 import org.boleline.plan.Plan;
+import org.boleline.statics.Statics;
 import org.boleline.study.RangeResult;
 import org.junit.jupiter.api.Test;
 
@@ -70,6 +72,40 @@ class RangeRowsTest {
     assertThat(RangeRows.stated(results))
         .extracting(Entry::text)
         .anyMatch(text -> text.contains("samples of") && text.contains("have no result"));
+  }
+
+  @Test
+  void bars_tell_what_a_spread_comes_from_where_it_is_widest() {
+    Findings findings = Findings.withCauses(Statics.analyse(Plans.HORNBEAM));
+    List<RangeRows.Bars> bars = RangeRows.bars(findings);
+
+    assertThat(bars)
+        .extracting(RangeRows.Bars::title)
+        .containsExactly(
+            "Load leg",
+            "Force on point 1",
+            "Tension at the tail",
+            "Base moment",
+            "Movement of the tip");
+    assertThat(bars).allSatisfy(one -> assertThat(one.spreads()).hasSize(6));
+    // the load leg is the weight alone; a stem with no tail on it moves most, by a weak root
+    assertThat(bars.get(0).causes()).containsExactly(new RangePlot.Cause("mass of the piece", 1.0));
+    assertThat(bars.get(4).widest()).isEqualTo("arrangement 1");
+    assertThat(bars.get(4).causes().get(0).name()).startsWith("root stiffness");
+    // friction multiplies what rings carry to the tail, and more in raising
+    assertThat(bars.get(2).widest()).isEqualTo("arrangement 6");
+    assertThat(bars.get(2).causes().get(0).name()).startsWith("friction of the ring");
+    assertThat(bars.get(2).causes())
+        .allSatisfy(cause -> assertThat(cause.share()).isBetween(0.05, 1.0));
+  }
+
+  @Test
+  void bars_without_a_study_of_causes_have_none() {
+    Findings findings = Findings.of(Statics.analyse(FEW));
+
+    assertThat(RangeRows.bars(findings))
+        .isNotEmpty()
+        .allSatisfy(one -> assertThat(one.causes()).isEmpty());
   }
 
   @Test
