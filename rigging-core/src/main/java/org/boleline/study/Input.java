@@ -230,7 +230,7 @@ public final class Input {
       Part<Stem> write) {
     return new Input(
         "/stems/" + index(index) + "/" + member,
-        what + " of stem " + index,
+        what + " of stem " + (index + 1),
         kind,
         (plan, refusals) -> {
           @Nullable Stem stem =
@@ -463,7 +463,7 @@ public final class Input {
       Part<Arrangement> write) {
     return new Input(
         "/arrangements/" + index(index) + "/" + member,
-        what + ", arrangement " + index,
+        what + ", arrangement " + (index + 1),
         kind,
         (plan, refusals) -> {
           @Nullable Arrangement arrangement =
@@ -502,7 +502,7 @@ public final class Input {
     return arrangement(
         arrangement,
         "contacts/" + index(index) + "/" + member,
-        what + " of contact " + index,
+        what + " of point " + (index + 1),
         kind,
         a -> index < a.contacts().size() ? read.applyAsDouble(a.contacts().get(index)) : Double.NaN,
         (a, x, refusals) ->
@@ -1080,9 +1080,9 @@ public final class Input {
   }
 
   /**
-   * Returns the name that people read.
+   * Returns the name that people read. It counts from one, as people do; pointers count from zero.
    *
-   * @return for instance {@code modulus of elasticity of stem 0}
+   * @return for instance {@code modulus of elasticity of stem 1}
    */
   public String name() {
     return name;

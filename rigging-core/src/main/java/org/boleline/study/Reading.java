@@ -77,7 +77,7 @@ public final class Reading {
       List<T> list, int index, String what, Function<T, Found> reading) {
     return index < list.size()
         ? reading.apply(list.get(index))
-        : Found.none("there is no " + what + " " + index + ", only " + list.size());
+        : Found.none("there is no " + what + " " + (index + 1) + ", only " + list.size());
   }
 
   /**
@@ -125,7 +125,7 @@ public final class Reading {
     return contact(
         contactIndex,
         "/forceMagnitude",
-        "force on contact " + contactIndex,
+        "force on point " + (contactIndex + 1),
         ContactResult::forceMagnitude);
   }
 
@@ -140,7 +140,7 @@ public final class Reading {
                 element(
                     s.contacts(),
                     index,
-                    "contact",
+                    "point",
                     c -> Found.of(Figure.of(value.apply(c), Kind.FORCE)))));
   }
 
@@ -155,7 +155,7 @@ public final class Reading {
       int index, String member, String what, Kind<Q> kind, Function<StemResult, Quantity<Q>> of) {
     return new Reading(
         "/stems/" + index(index) + member,
-        what + " of stem " + index,
+        what + " of stem " + (index + 1),
         kind,
         new Slow(
             s -> element(s.stems(), index, "stem", t -> Found.of(Figure.of(of.apply(t), kind)))));
@@ -261,7 +261,7 @@ public final class Reading {
   public static Reading markMovement(int stemIndex, int markIndex) {
     return new Reading(
         "/stems/" + index(stemIndex) + "/marks/" + index(markIndex) + "/movementMagnitude",
-        "movement of mark " + markIndex + " of stem " + stemIndex,
+        "movement of mark " + (markIndex + 1) + " of stem " + (stemIndex + 1),
         Kind.LENGTH,
         new Slow(
             s ->
@@ -286,7 +286,7 @@ public final class Reading {
   public static Reading loadFactorToStrength(int stemIndex) {
     return new Reading(
         "/stems/" + index(stemIndex) + "/loadFactorToStrength",
-        "load factor to strength of stem " + stemIndex,
+        "load factor to strength of stem " + (stemIndex + 1),
         null,
         new Slow(
             s ->
@@ -383,7 +383,7 @@ public final class Reading {
   private static Reading catchPointForce(Way way, int index) {
     return new Reading(
         "/drop/" + way.member + "/contacts/" + index(index) + "/forceMagnitude",
-        "force on bearing point " + index + " in the catch, " + way.words,
+        "force on bearing point " + (index + 1) + " in the catch, " + way.words,
         Kind.FORCE,
         new Drop(
             found ->
@@ -400,7 +400,7 @@ public final class Reading {
   private static Reading catchBaseMoment(Way way, int stem) {
     return new Reading(
         "/drop/" + way.member + "/stems/" + index(stem) + "/baseMomentMagnitude",
-        "base moment of the rope on stem " + stem + " in the catch, " + way.words,
+        "base moment of the rope on stem " + (stem + 1) + " in the catch, " + way.words,
         Kind.MOMENT,
         new Drop(
             found ->
@@ -513,7 +513,7 @@ public final class Reading {
   public static Reading checkUsed(int checkIndex) {
     return new Reading(
         "/checks/" + index(checkIndex) + "/used",
-        "demand over capacity of check " + checkIndex,
+        "demand over capacity of check " + (checkIndex + 1),
         null,
         new Checked(
             c ->
@@ -622,10 +622,14 @@ public final class Reading {
           switch (member) {
             case "/forceMagnitude" -> contactForce(index);
             case "/tensionIn" ->
-                contact(index, member, "tension into contact " + index, ContactResult::tensionIn);
+                contact(
+                    index, member, "tension into point " + (index + 1), ContactResult::tensionIn);
             case "/tensionOut" ->
                 contact(
-                    index, member, "tension out of contact " + index, ContactResult::tensionOut);
+                    index,
+                    member,
+                    "tension out of point " + (index + 1),
+                    ContactResult::tensionOut);
             default -> null;
           };
       case "/stems" -> ofStem(index, member);
@@ -684,9 +688,9 @@ public final class Reading {
   }
 
   /**
-   * Returns the name that people read.
+   * Returns the name that people read. It counts from one, as people do; pointers count from zero.
    *
-   * @return for instance {@code base moment of stem 0}
+   * @return for instance {@code base moment of stem 1}
    */
   public String name() {
     return name;

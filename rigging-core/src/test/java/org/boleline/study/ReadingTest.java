@@ -121,7 +121,7 @@ class ReadingTest {
   void what_is_not_there_has_a_reason() {
     Plan plan = Plans.bending();
     assertThat(Reading.contactForce(4).value(plan, "away").reason())
-        .hasValue("there is no contact 4, only 1");
+        .hasValue("there is no point 5, only 1");
     assertThat(Reading.hand().value(plan, "away").reason())
         .hasValue("the tail ends on no lowering device");
     assertThat(Reading.lockedLoadLeg().value(plan, "away").reason()).isPresent();

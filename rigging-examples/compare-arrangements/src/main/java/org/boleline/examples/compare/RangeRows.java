@@ -149,14 +149,14 @@ final class RangeRows {
         figures.stream().flatMap(Optional::stream).findFirst().flatMap(Figure::kind);
     if (kind.isEmpty()) {
       return new Table.Row(
-          "  " + label(range.reading()),
+          "  " + label(range.reading(), result.study().plan()),
           "",
           figures.stream().map(f -> f.map(x -> Figures.three(si(x))).orElse(NOTHING)).toList());
     }
     Scale scale = scale(kind.get(), greatest, units);
     int decimals = scale.decimals(greatest);
     return new Table.Row(
-        "  " + label(range.reading()),
+        "  " + label(range.reading(), result.study().plan()),
         scale.shown(),
         figures.stream()
             .map(f -> f.map(x -> scale.bare(si(x), decimals)).orElse(NOTHING))
@@ -182,14 +182,14 @@ final class RangeRows {
   }
 
   /** The reading in the words of the first table. */
-  static String label(Reading reading) {
+  static String label(Reading reading, Plan plan) {
     Matcher point = POINT.matcher(reading.pointer());
     if (point.matches()) {
       return "Force on point " + (Integer.parseInt(point.group(1)) + 1);
     }
     Matcher stem = STEM.matcher(reading.pointer());
     String member = stem.matches() ? stem.group(2) : reading.pointer();
-    String of = stem.matches() && !stem.group(1).equals("0") ? " of stem " + stem.group(1) : "";
+    String of = stem.matches() ? Rows.of(plan, Integer.parseInt(stem.group(1))) : "";
     return switch (member) {
       case "/legs/0/tension" -> "Load leg";
       case "/tail/tension" -> "Tension at the tail";
@@ -224,7 +224,8 @@ final class RangeRows {
         Figure greatest = range.greatest().map(FoundAt::value).orElse(null);
         if (least != null && greatest != null && least.kind().isPresent()) {
           readings
-              .computeIfAbsent(label(range.reading()), label -> new ArrayList<>())
+              .computeIfAbsent(
+                  label(range.reading(), result.study().plan()), label -> new ArrayList<>())
               .add(
                   new Bar(
                       spread(name, result, range, least.kind().get()),

@@ -197,6 +197,11 @@ final class Rows {
   }
 
   private String of(int stem) {
+    return of(plan, stem);
+  }
+
+  /** Says of which stem a row is, if there are several. */
+  static String of(Plan plan, int stem) {
     return plan.stems().size() > 1
         ? " of " + Page.shortened(Page.clean(plan.stems().get(stem).id()), 12)
         : "";

@@ -32,7 +32,7 @@ final class ShareRows {
       try {
         for (WhatChanged.Row row : study.answer(plan).rows()) {
           if (!row.parts().isEmpty()) {
-            entries.add(new Entry(label, sentence(row, units)));
+            entries.add(new Entry(label, sentence(row, plan, units)));
             label = "";
           }
         }
@@ -43,13 +43,13 @@ final class ShareRows {
     return entries;
   }
 
-  private static String sentence(WhatChanged.Row row, UnitSystem units) {
+  private static String sentence(WhatChanged.Row row, Plan plan, UnitSystem units) {
     double greatest =
         row.parts().stream().mapToDouble(part -> Math.abs(si(part.share()))).max().orElse(0);
     Kind<?> kind = row.reading().kind().orElseThrow();
     double difference = si(row.difference().figure().orElseThrow());
     Scale scale = RangeRows.scale(kind, Math.max(greatest, Math.abs(difference)), units);
-    return RangeRows.label(row.reading())
+    return RangeRows.label(row.reading(), plan)
         + " "
         + signed(scale, difference)
         + ": "
