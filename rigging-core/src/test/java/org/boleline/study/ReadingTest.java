@@ -95,7 +95,7 @@ class ReadingTest {
   void what_was_not_checked_has_a_reason() {
     Plan plan = Plans.limited();
     assertThat(Reading.checkUsed(9).value(plan, Plans.RIGID).reason())
-        .hasValue("there is no check 9, only 2");
+        .hasValue("there is no check 10, only 2");
     Plan held = Plans.bending().toBuilder().limits(Limits.of(newtons(400), List.of())).build();
     Plan heavy = Input.lean(0).with(Input.pieceMass().with(held, 3e5), 0.0);
     assertThat(Reading.mostUsed().value(heavy, "device").reason().orElseThrow())
