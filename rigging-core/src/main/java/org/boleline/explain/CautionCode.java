@@ -97,6 +97,10 @@ public enum CautionCode {
   /** Limits are stated in the plan but this analysis did not check them. */
   LIMITS_NOT_CHECKED(
       "The plan states limits; this analysis did not compare them with the demands."),
+  /** A factor is asked for, and no part was compared that it is asked of. */
+  FACTOR_ASKED_OF_NOTHING(
+      "The plan asks the factor {factor} of \"{part}\"; nothing that was compared is asked for it. A"
+          + " working load limit is asked for a factor by its own name alone."),
   /** A limit for the peak of a catch, and no catch. */
   LIMIT_WITHOUT_PEAK(
       "The limit \"{name}\" is for the peak of a catch. None is worked out here, so it was not"

@@ -17,6 +17,7 @@ import org.boleline.plan.Plan;
 import org.boleline.statics.Outcome;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
+import org.boleline.units.QuantityText;
 
 /**
  * What the parts of a rig have to take against what the plan says they can, for each arrangement.
@@ -75,8 +76,13 @@ public final class Checks {
     cautions.removeIf(caution -> caution.code() == CautionCode.LIMITS_NOT_CHECKED);
     List<AskedFactor> factors = plan.limits().map(Limits::factors).orElse(List.of());
     for (int k = 0; k < factors.size(); k++) {
-      if (!used.contains(factors.get(k))) {
-        cautions.add(new Caution(CautionCode.LIMITS_NOT_CHECKED, "/limits/factors/" + k, Map.of()));
+      AskedFactor asked = factors.get(k);
+      if (!used.contains(asked)) {
+        cautions.add(
+            new Caution(
+                CautionCode.FACTOR_ASKED_OF_NOTHING,
+                "/limits/factors/" + k,
+                Map.of("part", asked.part(), "factor", QuantityText.number(asked.factor()))));
       }
     }
     return new Checks(statics, drops, arrangements, cautions);

@@ -389,9 +389,13 @@ class ChecksTest {
 
     assertThat(checks.arrangements().get(0).checks().get(0).factorAsked()).isEmpty();
     assertThat(checks.cautions())
-        .filteredOn(c -> c.code() == CautionCode.LIMITS_NOT_CHECKED)
+        .filteredOn(c -> c.code() == CautionCode.FACTOR_ASKED_OF_NOTHING)
         .singleElement()
-        .satisfies(c -> assertThat(c.place()).isEqualTo("/limits/factors/0"));
+        .satisfies(
+            c -> {
+              assertThat(c.place()).isEqualTo("/limits/factors/0");
+              assertThat(c.sentence()).contains("the factor 5 of \"hardware\"");
+            });
   }
 
   @Test
