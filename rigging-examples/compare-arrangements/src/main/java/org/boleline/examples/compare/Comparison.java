@@ -76,7 +76,7 @@ record Comparison(
         LimitRows.asked(checks),
         RangeRows.text(ranges),
         RangeRows.table(ranges, units),
-        RangeRows.stated(ranges),
+        RangeRows.stated(ranges, units),
         ShareRows.of(plan, units),
         Changes.of(result, units),
         Notes.cautions(checks, units),

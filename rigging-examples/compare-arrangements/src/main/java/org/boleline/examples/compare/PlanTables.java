@@ -12,12 +12,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.boleline.json.PlanWriter;
 import org.boleline.study.StudyPlan;
-import org.boleline.units.QuantityText;
 
 /**
  * Shows all that a plan states, member by member as in its file, so that nothing can be left out.
@@ -25,9 +23,6 @@ import org.boleline.units.QuantityText;
  * <p>Lists of objects become tables, other members lines.
  */
 final class PlanTables {
-  private static final Pattern QUANTITY =
-      Pattern.compile("(-?[0-9][0-9.]*(?:[eE][-+]?[0-9]+)?) ([A-Za-z][A-Za-z0-9./]*)");
-
   /** A choice of the format, such as {@code asStanding}. */
   private static final Pattern CAMEL = Pattern.compile("[a-z]+(?:[A-Z][a-z]+)+");
 
@@ -37,30 +32,14 @@ final class PlanTables {
 
   private static final Set<String> SAID_ABOVE = Set.of("title");
 
-  private static final Map<String, String> SI = Map.of("rad", "deg", "Pa", "MPa");
-
-  private static final Map<String, String> US =
-      Map.ofEntries(
-          Map.entry("rad", "deg"),
-          Map.entry("Pa", "psi"),
-          Map.entry("m", "ft"),
-          Map.entry("kg", "lb"),
-          Map.entry("N", "lbf"),
-          Map.entry("N.m", "lbf.ft"),
-          Map.entry("N.m/rad", "lbf.ft/rad"),
-          Map.entry("N/m", "lbf/ft"),
-          Map.entry("kg/m", "lb/ft"),
-          Map.entry("kg/m3", "lb/ft3"),
-          Map.entry("m/s2", "ft/s2"));
-
   private final Html html;
   private final HtmlTables tables;
-  private final Map<String, String> units;
+  private final UnitSystem units;
 
   private PlanTables(Html html, HtmlTables tables, UnitSystem units) {
     this.html = html;
     this.tables = tables;
-    this.units = units.isMetric() ? SI : US;
+    this.units = units;
   }
 
   static void write(StudyPlan plan, UnitSystem units, Html html, HtmlTables tables) {
@@ -174,22 +153,9 @@ final class PlanTables {
     return WORDS.contains(name) ? Page.clean(value.toString()) : shown(value.toString());
   }
 
-  /** A quantity in units that people read; other text as it is. */
+  /** A quantity in units that people read, a choice in words; other text as it is. */
   private String shown(String text) {
-    Matcher quantity = QUANTITY.matcher(text);
-    String unit = quantity.matches() ? units.getOrDefault(quantity.group(2), "") : "";
-    if (unit.isEmpty()) {
-      return Page.clean(CAMEL.matcher(text).matches() ? words(text) : text);
-    }
-    double si =
-        Double.parseDouble(quantity.group(1))
-            * QuantityText.factor(quantity.group(2)).doubleValue();
-    Scale scale = Scale.of(unit);
-    String number =
-        SI.containsValue(unit)
-            ? Figures.stated(si / scale.factor())
-            : Figures.stated(si / scale.factor(), UnitSystem.CONVERTED_FIGURES);
-    return number + Scale.HARD_BLANK + scale.shown();
+    return CAMEL.matcher(text).matches() ? words(text) : units.stated(Page.clean(text));
   }
 
   /** The name of a member as words. */

@@ -297,14 +297,17 @@ final class RangeRows {
   }
 
   /** The ranges, and how many samples came to no figure. */
-  static List<Entry> stated(List<RangeResult> results) {
+  static List<Entry> stated(List<RangeResult> results, UnitSystem units) {
     List<Entry> entries = new ArrayList<>();
     if (!results.isEmpty()) {
       for (Range range : results.get(0).study().ranges()) {
         entries.add(
             new Entry(
                 Page.clean(name(range)),
-                range.spread().words() + " (" + Page.clean(range.source().id()) + ")"));
+                units.inWords(range.spread().words())
+                    + " ("
+                    + Page.clean(range.source().id())
+                    + ")"));
       }
     }
     for (int i = 0; i < results.size(); i++) {

@@ -1,5 +1,9 @@
 package org.boleline.examples.compare;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.boleline.picture.PictureUnits;
 import org.boleline.units.Kind;
 import org.boleline.units.QuantityText;
@@ -27,7 +31,29 @@ final class UnitSystem {
           Scale.of("ft"),
           Scale.of("lb"));
 
-  static final int CONVERTED_FIGURES = 4;
+  private static final int CONVERTED_FIGURES = 4;
+
+  private static final Pattern QUANTITY =
+      Pattern.compile(
+          "(?<![\\w.])(-?[0-9][0-9.]*(?:[eE][-+]?[0-9]+)?) ([A-Za-z](?:[\\w./]*\\w)?)(?![\\w/])");
+
+  private static final Map<String, String> FROM_FILES = Map.of("rad", "deg", "Pa", "MPa");
+
+  private static final Map<String, String> US_UNITS =
+      Map.ofEntries(
+          Map.entry("rad", "deg"),
+          Map.entry("Pa", "psi"),
+          Map.entry("m", "ft"),
+          Map.entry("kg", "lb"),
+          Map.entry("N", "lbf"),
+          Map.entry("N.m", "lbf.ft"),
+          Map.entry("N.m/rad", "lbf.ft/rad"),
+          Map.entry("N/m", "lbf/ft"),
+          Map.entry("kg/m", "lb/ft"),
+          Map.entry("kg/m3", "lb/ft3"),
+          Map.entry("m/s2", "ft/s2"));
+
+  private static final Map<String, String> TO_US = toUs();
 
   private final Steps force;
   private final Steps moment;
@@ -94,10 +120,6 @@ final class UnitSystem {
         : Figures.stated(metres / length.factor(), CONVERTED_FIGURES);
   }
 
-  boolean isMetric() {
-    return this == SI;
-  }
-
   /** The same choice for pictures. */
   PictureUnits ofPictures() {
     return this == US ? PictureUnits.US : PictureUnits.METRIC;
@@ -129,6 +151,50 @@ final class UnitSystem {
 
   String oneStress(double pascals) {
     return stress(Math.abs(pascals)).one(pascals);
+  }
+
+  /**
+   * What a plan file states: a quantity in units that people read, as the library writes them in SI
+   * units without prefixes; other text as it is.
+   */
+  String stated(String text) {
+    return QUANTITY.matcher(text).matches()
+        ? restated(text, this == SI ? FROM_FILES : TO_US)
+        : text;
+  }
+
+  /** Text that was written for people, with the quantities in it in these units. */
+  String inWords(String text) {
+    return this == SI ? text : restated(text, TO_US);
+  }
+
+  private static String restated(String text, Map<String, String> units) {
+    return QUANTITY
+        .matcher(text)
+        .replaceAll(
+            found -> {
+              String unit = units.get(found.group(2));
+              return Matcher.quoteReplacement(
+                  unit == null ? found.group() : restated(found.group(1), found.group(2), unit));
+            });
+  }
+
+  private static String restated(String number, String from, String to) {
+    Scale scale = Scale.of(to);
+    double si = Double.parseDouble(number) * QuantityText.factor(from).doubleValue();
+    String shown =
+        FROM_FILES.containsValue(to)
+            ? Figures.stated(si / scale.factor())
+            : Figures.stated(si / scale.factor(), CONVERTED_FIGURES);
+    return shown + Scale.HARD_BLANK + scale.shown();
+  }
+
+  /** Every symbol that is read for an SI unit, with the unit to show instead. */
+  private static Map<String, String> toUs() {
+    Map<String, String> units = new HashMap<>();
+    US_UNITS.forEach(
+        (si, us) -> QuantityText.symbolsOf(si).forEach(symbol -> units.put(symbol, us)));
+    return Map.copyOf(units);
   }
 
   /** A short quantity, such as {@code "92.3 N"}, in these units; other text as it is. */

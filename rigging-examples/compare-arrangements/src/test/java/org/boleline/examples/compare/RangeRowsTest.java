@@ -55,10 +55,16 @@ class RangeRowsTest {
     List<RangeResult> results = RangeRows.study(FEW);
 
     assertThat(RangeRows.text(results)).startsWith("16 samples").contains("no chance follows");
-    assertThat(RangeRows.stated(results))
+    assertThat(RangeRows.stated(results, UnitSystem.SI))
         .extracting(Entry::text)
         .first()
         .isEqualTo("interval, 80 kg to 115 kg (invented: twigs and leaves are guessed)");
+    // 80 and 115 over 0.45359237; 4e5 and 2e6 over 1.3558179, a pound-force foot
+    assertThat(RangeRows.stated(results, UnitSystem.US))
+        .extracting(entry -> entry.text().replace(Scale.HARD_BLANK, " "))
+        .contains(
+            "interval, 176.4 lb to 253.5 lb (invented: twigs and leaves are guessed)",
+            "interval, 295000 lbf·ft/rad to 1475000 lbf·ft/rad (invented)");
   }
 
   @Test
@@ -69,7 +75,7 @@ class RangeRowsTest {
     assertThat(RangeRows.text(results)).contains("percent");
     assertThat(RangeRows.table(results, UnitSystem.SI).headings())
         .containsExactly("as planned", "least", "5%", "50%", "95%", "greatest");
-    assertThat(RangeRows.stated(results))
+    assertThat(RangeRows.stated(results, UnitSystem.SI))
         .extracting(Entry::text)
         .anyMatch(text -> text.contains("samples of") && text.contains("have no result"));
   }
