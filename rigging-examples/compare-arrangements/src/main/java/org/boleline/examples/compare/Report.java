@@ -178,8 +178,8 @@ final class Report {
 
   private void forces() {
     paragraph(
-        "Each arrangement to scale, without the load (thin) and with it; all pictures have one scale"
-            + " of forces. A load that is held is drawn in the state about to run.");
+        "Each arrangement to scale, without the load (dashed) and with it. Beside the stem a force is"
+            + " as long in all pictures. A load that is held is drawn in the state about to run.");
     html.open("div", "class", "pictures");
     int number = 0;
     for (ArrangementResult result : findings.statics().arrangements()) {
