@@ -79,6 +79,8 @@ class StrengthReachTest {
     Optional<StrengthReach> weaker = reach(rig, arrangement, strength);
     Optional<StrengthReach> stronger = reach(rig, arrangement, strength * more);
     Assume.that(weaker.isPresent() && stronger.isPresent());
+    // where own weight alone is too much for both, both bear none of the load
+    Assume.that(stronger.get().loadFactor() > 0);
     assertThat(stronger.get().loadFactor()).isGreaterThan(weaker.get().loadFactor());
   }
 
