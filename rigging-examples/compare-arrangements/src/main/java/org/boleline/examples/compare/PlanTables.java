@@ -30,6 +30,10 @@ final class PlanTables {
   private static final Set<String> WORDS =
       Set.of("id", "name", "notes", "stem", "arrangement", "askedBy", "source", "title", "part");
 
+  /** Lengths that people measure across: diameters. */
+  private static final Set<String> ACROSS =
+      Set.of("outer", "cavity", "largeEnd", "smallEnd", "diameter");
+
   private static final Set<String> SAID_ABOVE = Set.of("title");
 
   private final Html html;
@@ -150,12 +154,13 @@ final class PlanTables {
     if (value instanceof List<?> list) {
       return list.stream().map(item -> inline(name, item)).collect(Collectors.joining(", "));
     }
-    return WORDS.contains(name) ? Page.clean(value.toString()) : shown(value.toString());
+    String text = Page.clean(value.toString());
+    return WORDS.contains(name) ? text : shown(text, ACROSS.contains(name));
   }
 
   /** A quantity in units that people read, a choice in words; other text as it is. */
-  private String shown(String text) {
-    return CAMEL.matcher(text).matches() ? words(text) : units.stated(Page.clean(text));
+  private String shown(String text, boolean across) {
+    return CAMEL.matcher(text).matches() ? words(text) : units.stated(text, across);
   }
 
   /** The name of a member as words. */

@@ -156,11 +156,19 @@ final class UnitSystem {
   /**
    * What a plan file states: a quantity in units that people read, as the library writes them in SI
    * units without prefixes; other text as it is.
+   *
+   * @param text the text
+   * @param across whether it is a diameter if it is a length
    */
-  String stated(String text) {
-    return QUANTITY.matcher(text).matches()
-        ? restated(text, this == SI ? FROM_FILES : TO_US)
-        : text;
+  String stated(String text, boolean across) {
+    Matcher quantity = QUANTITY.matcher(text);
+    if (!quantity.matches()) {
+      return text;
+    }
+    if (across && quantity.group(2).equals("m")) {
+      return restated(quantity.group(1), "m", this == SI ? "mm" : "in");
+    }
+    return restated(text, this == SI ? FROM_FILES : TO_US);
   }
 
   /** Text that was written for people, with the quantities in it in these units. */
@@ -168,7 +176,7 @@ final class UnitSystem {
     return this == SI ? text : restated(text, TO_US);
   }
 
-  private static String restated(String text, Map<String, String> units) {
+  private String restated(String text, Map<String, String> units) {
     return QUANTITY
         .matcher(text)
         .replaceAll(
@@ -179,11 +187,11 @@ final class UnitSystem {
             });
   }
 
-  private static String restated(String number, String from, String to) {
+  private String restated(String number, String from, String to) {
     Scale scale = Scale.of(to);
     double si = Double.parseDouble(number) * QuantityText.factor(from).doubleValue();
     String shown =
-        FROM_FILES.containsValue(to)
+        this == SI || to.equals("deg")
             ? Figures.stated(si / scale.factor())
             : Figures.stated(si / scale.factor(), CONVERTED_FIGURES);
     return shown + Scale.HARD_BLANK + scale.shown();

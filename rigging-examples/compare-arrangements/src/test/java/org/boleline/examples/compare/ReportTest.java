@@ -217,8 +217,10 @@ class ReportTest {
                 UnitSystem.US));
     assertThat(table(metric, "Stems 1 hornbeam, shape, stations"))
         .contains(List.of("2", "3 m", "20 deg", "0 deg"));
+    assertThat(table(metric, "Stems 1 hornbeam, diameters").get(3))
+        .containsExactly("3", "1.2 m", "348 mm", "208 mm");
     assertThat(table(us, "Stems 1 hornbeam, diameters").get(1))
-        .startsWith("1", "0 ft", "1.181 ft"); // 0.36 / 0.3048
+        .startsWith("1", "0 ft", "14.17 in"); // 0.36 / 0.0254
     assertThat(table(us, "Stems 1 hornbeam, masses").get(1)).endsWith("33.07 lb"); // 15 kg
     assertThat(table(metric, "Arrangements 4 three rings, device at the base, contacts").get(1))
         .contains("ring (friction 0.25)");
