@@ -52,9 +52,6 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class CatchInTime {
-  private static final double TOLERANCE = 1e-9;
-  private static final double CLOSED = 1e-6;
-
   private final MotionSpec spec;
   private final List<StemSide> stems;
   private final double duration;
@@ -125,17 +122,13 @@ public final class CatchInTime {
       }
       locked = followed;
     }
-    double tolerance = TOLERANCE;
-    for (int attempt = 0; attempt < 3; attempt++) {
-      MotionRecord record = CatchMotion.follow(spec, stems, tolerance, duration, every, cancelled);
-      if (record.ending() != MotionRecord.Ending.GAVE_UP && record.residualShare() <= CLOSED) {
-        return new TimedCatch.Followed(
-            record, spec.lengths().length, stems.size(), locked, cautions(record, locked));
-      }
-      tolerance *= 0.03;
+    MotionRecord record = CatchMotion.follow(spec, stems, duration, every, cancelled);
+    if (record.ending() == MotionRecord.Ending.GAVE_UP) {
+      return new TimedCatch.NotFollowed(
+          "the steps became too small or too many, or left the energy account open");
     }
-    return new TimedCatch.NotFollowed(
-        "the steps became too small or too many, or left the energy account open");
+    return new TimedCatch.Followed(
+        record, spec.lengths().length, stems.size(), locked, cautions(record, locked));
   }
 
   private MotionSpec locked() {

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.Test;
 /** The motion from event to event against small equal steps, which share no idea with it. */
 class CatchMotionTest {
   private static final double EVERY = 1e-3;
-  private static final double TOLERANCE = 1e-9;
 
   /**
    * The small steps notice that the rope is taut a step of 2e-5 s late, at up to 15 m/s; metres.
@@ -37,8 +36,7 @@ class CatchMotionTest {
   void it_agrees_with_small_equal_steps(@ForAll("catches") Given given) {
     double duration = 0.8;
     ReferenceMotion steps = new ReferenceMotion(given, 2e-5, duration, 50);
-    MotionRecord record =
-        CatchMotion.follow(spec(given), List.of(), TOLERANCE, duration, EVERY, () -> false);
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), duration, EVERY, () -> false);
 
     assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
     assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
@@ -73,15 +71,9 @@ class CatchMotionTest {
 
   @Property(tries = 60)
   void the_account_closes_over_many_bounces(@ForAll("catches") Given given) {
-    // Where curves have sharp bends, with the finer steps that the public type then takes.
-    double account = 1;
-    for (double finer = 1; account > Tolerances.ENERGY_ACCOUNT && finer > 1e-4; finer *= 0.03) {
-      MotionRecord record =
-          CatchMotion.follow(spec(given), List.of(), finer * TOLERANCE, 5, 0, () -> false);
-      assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
-      account = record.residualShare();
-    }
-    assertThat(account).isLessThan(Tolerances.ENERGY_ACCOUNT);
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), 5, 0, () -> false);
+    assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
+    assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
   }
 
   @Test
@@ -96,7 +88,7 @@ class CatchMotionTest {
         RandomMotions.given(
             new RandomMotions.Choice(
                 4, false, 3, ReferenceMotion.Device.LOCKED, 1, false, true, numbers));
-    MotionRecord record = CatchMotion.follow(spec(given), List.of(), TOLERANCE, 5, 0, () -> false);
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), 5, 0, () -> false);
 
     // it jumped from slipping one way to slipping the other: 4e-4 of the energy was lost
     assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
@@ -114,10 +106,30 @@ class CatchMotionTest {
         RandomMotions.given(
             new RandomMotions.Choice(
                 5, true, 1, ReferenceMotion.Device.LOCKED, 1, true, true, numbers));
-    MotionRecord record = CatchMotion.follow(spec(given), List.of(), TOLERANCE, 5, 0, () -> false);
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), 5, 0, () -> false);
 
     // it came taut at the moment at which it went slack, over and over, until the steps ran out
     assertThat(record.ending()).isEqualTo(MotionRecord.Ending.HELD);
+    assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
+  }
+
+  @Test
+  void where_rates_bend_sharply_finer_steps_close_the_account() {
+    List<Double> numbers =
+        List.of(
+            0.38, 0.16, 0.89, 0.06, 0.37, 0.51, 0.88, 0.26, 0.29, 0.5, 0.44, 0.39, 0.65, 0.0, 0.91,
+            0.45, 0.65, 0.91, 0.44, 0.66, 0.62, 0.07, 0.27, 0.47, 0.63, 0.93, 0.38, 0.37, 0.35,
+            0.64, 0.22, 0.0, 0.06, 0.18, 0.38, 0.04, 0.57, 0.73, 0.78, 0.22, 0.56, 0.2, 0.38, 0.87,
+            0.67, 0.09, 0.07, 0.07, 0.84, 0.91, 0.55, 0.56, 0.28, 0.69, 0.09, 0.73, 0.48, 0.63,
+            0.64, 0.87);
+    Given given =
+        RandomMotions.given(
+            new RandomMotions.Choice(
+                4, true, 2, ReferenceMotion.Device.SLIPS, 1, true, true, numbers));
+    MotionRecord record = CatchMotion.follow(spec(given), List.of(), 0.8, 0, () -> false);
+
+    // with the first steps 3.5e-6 of the energy was missing
+    assertThat(record.ending()).isNotEqualTo(MotionRecord.Ending.GAVE_UP);
     assertThat(record.residualShare()).isLessThan(Tolerances.ENERGY_ACCOUNT);
   }
 
@@ -131,7 +143,7 @@ class CatchMotionTest {
     int[] asked = {0};
     Assertions.assertThrows(
         CancellationException.class,
-        () -> CatchMotion.follow(spec(given), List.of(), TOLERANCE, 600, 0, () -> ++asked[0] > 3));
+        () -> CatchMotion.follow(spec(given), List.of(), 600, 0, () -> ++asked[0] > 3));
     assertThat(asked[0]).isEqualTo(4);
   }
 

@@ -17,6 +17,14 @@ public final class CatchMotion {
     TAUT
   }
 
+  /** Error of a step over the size of what is computed, at first. */
+  private static final double TOLERANCE = 1e-9;
+
+  /** Share of the energy given that may be missing. */
+  private static final double CLOSED = 1e-6;
+
+  private static final int ATTEMPTS = 3;
+  private static final double FINER = 0.03;
   private static final double MOST_STEP = 0.02;
   private static final double LEAST_STEP = 1e-13;
   private static final int MOST_STEPS = 100_000;
@@ -107,25 +115,36 @@ public final class CatchMotion {
   }
 
   /**
-   * Follows a catch.
+   * Follows a catch, with finer steps where the energy account does not close: where rates bend
+   * sharply, as those of a tabulated rope at its rows.
    *
    * @param spec the catch at its start
    * @param stems stems whose base moments and stresses are read
-   * @param tolerance error of a step over the size of what is computed
    * @param duration time to follow
    * @param every time between samples, zero for none
    * @param cancelled asked now and then whether to stop
-   * @return what it came to
+   * @return what it came to; given up if no steps closed the account
    * @throws CancellationException if it was cancelled
    */
   public static MotionRecord follow(
       MotionSpec spec,
       List<StemSide> stems,
-      double tolerance,
       double duration,
       double every,
       BooleanSupplier cancelled) {
-    return new CatchMotion(spec, stems, tolerance, duration, every, cancelled).run();
+    double tolerance = TOLERANCE;
+    for (int attempt = 1; ; attempt++) {
+      MotionRecord record =
+          new CatchMotion(spec, stems, tolerance, duration, every, cancelled).run();
+      if (record.ending() != MotionRecord.Ending.GAVE_UP && record.residualShare() <= CLOSED) {
+        return record;
+      }
+      if (attempt == ATTEMPTS) {
+        record.ending = MotionRecord.Ending.GAVE_UP;
+        return record;
+      }
+      tolerance *= FINER;
+    }
   }
 
   private MotionRecord run() {
