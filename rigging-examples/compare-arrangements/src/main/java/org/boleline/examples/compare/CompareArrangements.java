@@ -42,8 +42,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Solves a rigging plan and prints its arrangements side by side: tensions, forces on each"
           + " point, movement, base moment, stress, and what changes from one to the next; below them"
-          + " the catches of the drops that the plan states, and the parts of the rig against the"
-          + " limits that it states.",
+          + " the catches of the drops that the plan states, the parts of the rig against the limits"
+          + " that it states, and the answers to the studies that it asks for.",
       ""
     },
     footer = {
@@ -192,15 +192,17 @@ public final class CompareArrangements {
         return report(report, plan, result, out, err);
       }
       if (json) {
-        Findings findings = Findings.of(result);
+        Findings findings = Findings.of(result).answering(plan);
         out.writeBytes(
-            ResultWriter.write(findings.checks(), plan.answers(), findings.ranges())
+            ResultWriter.write(findings.checks(), findings.answers(), findings.ranges())
                 .getBytes(StandardCharsets.UTF_8));
       } else if (working) {
         Checks checks = Checks.of(Drops.analyse(result));
         out.print(WorkingPage.print(checks, units, Glyphs.of(charset)));
       } else {
-        out.print(Page.print(Comparison.of(Findings.of(result), units), Glyphs.of(charset)));
+        out.print(
+            Page.print(
+                Comparison.of(Findings.of(result).answering(plan), units), Glyphs.of(charset)));
       }
       out.flush();
       if (out.checkError()) {
@@ -232,7 +234,7 @@ public final class CompareArrangements {
 
   private int report(
       String name, StudyPlan plan, StaticResult result, PrintStream out, PrintStream err) {
-    String page = Report.write(plan, Findings.withCauses(result), units);
+    String page = Report.write(plan, Findings.withCauses(result).answering(plan), units);
     try {
       Files.writeString(Path.of(name), page);
     } catch (IOException | InvalidPathException e) {

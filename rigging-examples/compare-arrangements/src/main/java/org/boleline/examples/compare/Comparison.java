@@ -28,6 +28,7 @@ import org.boleline.units.Si;
  * @param rangeText what the table of ranges shows
  * @param ranges how far figures may be off; without rows if the plan states no ranges
  * @param stated the ranges of inputs
+ * @param studies the studies that the plan asks for
  * @param shares what each change adds to a figure
  * @param changes one sentence for each pair of neighbours
  * @param cautions what is to be read with care
@@ -48,6 +49,7 @@ record Comparison(
     String rangeText,
     Table ranges,
     List<Entry> stated,
+    List<StudyRows.Told> studies,
     List<Entry> shares,
     List<Entry> changes,
     List<Entry> cautions,
@@ -77,6 +79,7 @@ record Comparison(
         RangeRows.text(ranges),
         RangeRows.table(ranges, units),
         RangeRows.stated(ranges, units),
+        StudyRows.of(findings.answers(), plan, units),
         ShareRows.of(plan, units),
         Changes.of(result, units),
         Notes.cautions(checks, units),

@@ -45,6 +45,11 @@ final class Page {
       page.table(comparison.ranges());
       page.entries("Ranges that the plan states", comparison.stated());
     }
+    if (!comparison.studies().isEmpty()) {
+      page.out.append("\nStudies that the plan asks for\n");
+      page.paragraph("", StudyRows.text());
+      comparison.studies().forEach(page::study);
+    }
     page.entries("What changes from one to the next, and why", comparison.changes());
     page.entries(
         "What each change adds, in shares that do not depend on an order", comparison.shares());
@@ -55,11 +60,23 @@ final class Page {
     return page.out.toString();
   }
 
-  private void entries(String heading, List<Entry> entries) {
-    if (entries.isEmpty()) {
-      return;
+  private void study(StudyRows.Told study) {
+    out.append('\n');
+    paragraph("", study.question());
+    if (!study.table().rows().isEmpty()) {
+      table(study.table());
     }
-    out.append('\n').append(heading).append('\n');
+    entries(study.entries());
+  }
+
+  private void entries(String heading, List<Entry> entries) {
+    if (!entries.isEmpty()) {
+      out.append('\n').append(heading).append('\n');
+      entries(entries);
+    }
+  }
+
+  private void entries(List<Entry> entries) {
     int label = 0;
     for (Entry entry : entries) {
       label = Math.max(label, width(glyphs.shown(entry.label())));

@@ -62,7 +62,7 @@ final class PlanTables {
     plan.forEach(
         (name, value) -> {
           if (holdsTable(value)) {
-            html.text("h3", capital(words(name)));
+            html.text("h3", Wording.capital(words(name)));
             block(words(name), value);
           }
         });
@@ -79,7 +79,7 @@ final class PlanTables {
             }
           });
       if (!lines.isEmpty()) {
-        tables.texts(capital(caption), List.of("what", "stated"), lines);
+        tables.texts(Wording.capital(caption), List.of("what", "stated"), lines);
       }
       object.forEach(
           (name, member) -> {
@@ -112,7 +112,7 @@ final class PlanTables {
       }
       cells.add(line);
     }
-    tables.texts(capital(caption), headings, cells);
+    tables.texts(Wording.capital(caption), headings, cells);
   }
 
   /** What an object calls itself, or its number. */
@@ -167,12 +167,6 @@ final class PlanTables {
   private static String words(Object name) {
     return Page.clean(
         name.toString().replaceAll("(?<=[a-z0-9])(?=[A-Z])", " ").toLowerCase(Locale.ROOT));
-  }
-
-  private static String capital(String words) {
-    return words.isEmpty()
-        ? ""
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static Map<?, ?> tree(String json) {

@@ -147,13 +147,7 @@ final class RangeRows {
             .orElse(0);
     Optional<Kind<?>> kind =
         figures.stream().flatMap(Optional::stream).findFirst().flatMap(Figure::kind);
-    if (kind.isEmpty()) {
-      return new Table.Row(
-          "  " + label(range.reading(), result.study().plan()),
-          "",
-          figures.stream().map(f -> f.map(x -> Figures.three(si(x))).orElse(NOTHING)).toList());
-    }
-    Scale scale = scale(kind.get(), greatest, units);
+    Scale scale = units.scale(kind, greatest);
     int decimals = scale.decimals(greatest);
     return new Table.Row(
         "  " + label(range.reading(), result.study().plan()),
@@ -161,16 +155,6 @@ final class RangeRows {
         figures.stream()
             .map(f -> f.map(x -> scale.bare(si(x), decimals)).orElse(NOTHING))
             .toList());
-  }
-
-  static Scale scale(Kind<?> kind, double greatest, UnitSystem units) {
-    if (kind == Kind.PRESSURE) {
-      return units.stress(greatest);
-    }
-    if (kind == Kind.MOMENT) {
-      return units.moment(greatest);
-    }
-    return kind == Kind.LENGTH ? units.movement(greatest) : units.force(greatest);
   }
 
   static double si(Figure figure) {
@@ -195,7 +179,7 @@ final class RangeRows {
       case "/tail/tension" -> "Tension at the tail";
       case "base/momentMagnitude" -> "Base moment" + of;
       case "tip/movementMagnitude" -> "Movement of the tip" + of;
-      default -> reading.name();
+      default -> Wording.capital(reading.name());
     };
   }
 

@@ -92,6 +92,7 @@ final class Report {
     add("catches", "Catches", !c.catches().rows().isEmpty(), this::catches);
     add("limits", "Limits", !c.limits().rows().isEmpty(), this::limits);
     add("ranges", "How far the figures may be off", !c.ranges().rows().isEmpty(), this::ranges);
+    add("studies", "Studies that the plan asks for", !c.studies().isEmpty(), this::studies);
     add("plan", "The plan", true, this::plan);
     add(
         "taken",
@@ -279,10 +280,22 @@ final class Report {
     tables.entries(comparison.stated());
   }
 
-  private void plan() {
-    if (!plan.studies().isEmpty()) {
-      paragraph("The studies that it asks for are answered in the JSON result.");
+  private void studies() {
+    paragraph(StudyRows.text());
+    int number = 0;
+    for (StudyRows.Told study : comparison.studies()) {
+      number++;
+      heading(study.question());
+      if (!study.table().rows().isEmpty()) {
+        tables.numbers("Answer to study " + number, study.table());
+      }
+      if (!study.entries().isEmpty()) {
+        tables.entries(study.entries());
+      }
     }
+  }
+
+  private void plan() {
     PlanTables.write(plan, units, html, tables);
   }
 

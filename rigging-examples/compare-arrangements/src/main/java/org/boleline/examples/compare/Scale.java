@@ -12,6 +12,9 @@ record Scale(String symbol, double factor) {
   /** Keeps a number and its unit on one line. */
   static final String HARD_BLANK = "\u00a0";
 
+  /** Of a pure number. */
+  static final Scale PURE = new Scale("", 1);
+
   static Scale of(String symbol) {
     return new Scale(symbol, QuantityText.factor(symbol).doubleValue());
   }
@@ -33,6 +36,7 @@ record Scale(String symbol, double factor) {
 
   /** A number by itself, to three figures, with the unit. */
   String one(double si) {
-    return bare(si, decimals(si)) + HARD_BLANK + shown();
+    String number = bare(si, decimals(si));
+    return symbol.isEmpty() ? number : number + HARD_BLANK + shown();
   }
 }

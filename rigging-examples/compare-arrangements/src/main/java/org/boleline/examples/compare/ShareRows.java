@@ -10,7 +10,6 @@ import org.boleline.plan.Plan;
 import org.boleline.study.Figure;
 import org.boleline.study.Reading;
 import org.boleline.study.WhatChanged;
-import org.boleline.units.Kind;
 
 /** Says how much each change between two neighbours adds to a headline figure. */
 final class ShareRows {
@@ -43,12 +42,12 @@ final class ShareRows {
     return entries;
   }
 
-  private static String sentence(WhatChanged.Row row, Plan plan, UnitSystem units) {
+  /** What each change adds to a figure that has parts. */
+  static String sentence(WhatChanged.Row row, Plan plan, UnitSystem units) {
     double greatest =
         row.parts().stream().mapToDouble(part -> Math.abs(si(part.share()))).max().orElse(0);
-    Kind<?> kind = row.reading().kind().orElseThrow();
     double difference = si(row.difference().figure().orElseThrow());
-    Scale scale = RangeRows.scale(kind, Math.max(greatest, Math.abs(difference)), units);
+    Scale scale = units.scale(row.reading().kind(), Math.max(greatest, Math.abs(difference)));
     return RangeRows.label(row.reading(), plan)
         + " "
         + signed(scale, difference)

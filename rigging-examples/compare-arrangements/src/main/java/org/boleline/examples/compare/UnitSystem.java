@@ -2,6 +2,7 @@ package org.boleline.examples.compare;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.boleline.picture.PictureUnits;
@@ -85,6 +86,34 @@ final class UnitSystem {
     Scale scale(double greatest) {
       return greatest < from ? usual : great;
     }
+  }
+
+  /**
+   * The unit of a reading of a result.
+   *
+   * @param kind what it is of; empty for a pure number
+   * @param greatest the greatest of the numbers that are shown together
+   */
+  Scale scale(Optional<Kind<?>> kind, double greatest) {
+    if (kind.isEmpty()) {
+      return Scale.PURE;
+    }
+    if (kind.get() == Kind.FORCE) {
+      return force(greatest);
+    }
+    if (kind.get() == Kind.MOMENT) {
+      return moment(greatest);
+    }
+    if (kind.get() == Kind.PRESSURE) {
+      return stress(greatest);
+    }
+    if (kind.get() == Kind.LENGTH) {
+      return movement(greatest);
+    }
+    if (kind.get() == Kind.MASS) {
+      return mass;
+    }
+    throw new IllegalArgumentException("kind: no reading is of " + kind.get());
   }
 
   Scale force(double greatest) {

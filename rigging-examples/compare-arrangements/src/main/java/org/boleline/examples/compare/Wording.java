@@ -2,6 +2,7 @@ package org.boleline.examples.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -38,6 +39,13 @@ final class Wording {
 
   static double degrees(Quantity<Angle> angle) {
     return Math.toDegrees(Si.value(angle, Kind.ANGLE, "angle"));
+  }
+
+  /** Words with a capital in front. */
+  static String capital(String words) {
+    return words.isEmpty()
+        ? ""
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** Joins words as in "a, b and c". */

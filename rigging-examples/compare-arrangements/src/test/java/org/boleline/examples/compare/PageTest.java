@@ -54,6 +54,7 @@ class PageTest {
             List.of(),
             List.of(),
             List.of(),
+            List.of(),
             "");
     String page = Page.print(comparison, Glyphs.UNICODE);
 

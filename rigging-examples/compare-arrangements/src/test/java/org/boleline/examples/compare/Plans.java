@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
 import org.boleline.json.PlanReader;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
@@ -29,6 +30,9 @@ final class Plans {
   /** A pole that loses stability if it is pressed at its top. */
   static final Plan POLE = plan("pole.json");
 
+  /** The spruce with one study of nearly each kind. */
+  static final StudyPlan ASKING = asking("spruce.json", text("studies.json"));
+
   static final List<Plan> ALL = List.of(HORNBEAM, SYCAMORE, SPRUCE, MIXED, POLE);
 
   private Plans() {}
@@ -44,6 +48,13 @@ final class Plans {
 
   private static Plan plan(String resource) {
     return PlanReader.read(text(resource));
+  }
+
+  /** A plan of a file with studies in front. */
+  static StudyPlan asking(String resource, String studies) {
+    return PlanReader.readWithStudies(
+        text(resource)
+            .replaceFirst("\\{", Matcher.quoteReplacement("{\"studies\": " + studies + ",")));
   }
 
   /** A plan that asks for no studies. */

@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.boleline.examples.pages.Browser;
-import org.boleline.plan.Plan;
 import org.boleline.statics.Statics;
+import org.boleline.study.StudyPlan;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,12 @@ class ReportInBrowserTest {
 
   @TempDir static Path folder;
   private static Browser browser;
+
+  private static final Map<String, StudyPlan> PLANS =
+      Map.of(
+          "hornbeam", Plans.asked(Plans.HORNBEAM),
+          "mixed", Plans.asked(Plans.MIXED),
+          "spruce", Plans.ASKING);
 
   @BeforeAll
   static void start() throws Exception {
@@ -42,10 +49,10 @@ class ReportInBrowserTest {
     }
   }
 
-  private static void open(Plan plan, String name, UnitSystem units) throws Exception {
+  private static void open(StudyPlan plan, String name, UnitSystem units) throws Exception {
     Path report = folder.resolve(name + ".html");
-    Files.writeString(
-        report, Report.write(Plans.asked(plan), Findings.of(Statics.analyse(plan)), units));
+    Findings findings = Findings.of(Statics.analyse(plan.plan())).answering(plan);
+    Files.writeString(report, Report.write(plan, findings, units));
     browser.open(report.toUri().toString());
   }
 
@@ -57,15 +64,17 @@ class ReportInBrowserTest {
 
   @Test
   void axe_finds_no_fault_at_any_size_and_theme() throws Exception {
-    open(Plans.HORNBEAM, "hornbeam", UnitSystem.SI);
-    for (String theme : List.of("light", "dark")) {
-      for (int width : new int[] {390, 1280}) {
-        String name = "report-" + width + "-" + theme;
-        browser.size(width, 900, width < 1000);
-        browser.theme(theme);
-        browser.screenshot(name, true);
-        assertThat(browser.accessibilityFaults()).as(name).isEmpty();
-        nothingSticksOut(name);
+    for (Map.Entry<String, StudyPlan> plan : PLANS.entrySet()) {
+      open(plan.getValue(), plan.getKey(), UnitSystem.SI);
+      for (String theme : List.of("light", "dark")) {
+        for (int width : new int[] {390, 1280}) {
+          String name = "report-" + plan.getKey() + "-" + width + "-" + theme;
+          browser.size(width, 900, width < 1000);
+          browser.theme(theme);
+          browser.screenshot(name, true);
+          assertThat(browser.accessibilityFaults()).as(name).isEmpty();
+          nothingSticksOut(name);
+        }
       }
     }
     assertThat(browser.complaints()).allMatch(line -> line.contains("willReadFrequently")); // axe
@@ -74,10 +83,10 @@ class ReportInBrowserTest {
   @Test
   void prints_on_both_papers_without_cut_tables_and_pictures() throws Exception {
     browser.theme("light");
-    for (Plan plan : List.of(Plans.HORNBEAM, Plans.MIXED)) {
-      open(plan, "print", UnitSystem.US);
+    for (Map.Entry<String, StudyPlan> plan : PLANS.entrySet()) {
+      open(plan.getValue(), "print", UnitSystem.US);
       for (double[] paper : PAPERS) {
-        String name = "report-" + (plan.equals(Plans.MIXED) ? "mixed-" : "") + (int) paper[1];
+        String name = "report-" + plan.getKey() + "-" + (int) paper[1];
         int width = (int) ((paper[0] - 2 * MARGIN) * PIXELS);
         double height = (paper[1] - 2 * MARGIN) * PIXELS;
         browser.size(width, (int) height, false);

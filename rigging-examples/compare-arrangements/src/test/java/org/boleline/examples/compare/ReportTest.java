@@ -10,11 +10,9 @@ import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.boleline.examples.pages.Markup;
-import org.boleline.json.PlanReader;
 import org.boleline.json.ResultWriter;
 import org.boleline.plan.Plan;
 import org.boleline.statics.Statics;
-import org.boleline.study.StudyPlan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -240,17 +238,20 @@ class ReportTest {
   }
 
   @Test
-  void lists_the_studies_that_a_plan_asks_for() throws Exception {
-    String asking =
-        Plans.text("spruce.json")
-            .replaceFirst(
-                "\\{",
-                "{\"studies\": [{\"kind\": \"window\", \"arrangement\": \"sheave\", \"lightest\": \"20 kg\","
-                    + " \"hand\": \"150 N\", \"behind\": \"5 N\", \"leastFriction\": 0.1, \"mostFriction\": 0.2}],");
-    StudyPlan plan = PlanReader.readWithStudies(asking);
-    String report = Report.write(plan, Findings.of(Statics.analyse(plan.plan())), UnitSystem.SI);
-    assertThat(section(parsed(report), "plan").getTextContent())
-        .contains("answered in the JSON result", "window", "least friction", "150");
+  void answers_the_studies_that_a_plan_asks_for() throws Exception {
+    String report =
+        Report.write(
+            Plans.ASKING,
+            Findings.of(Statics.analyse(Plans.SPRUCE)).answering(Plans.ASKING),
+            UnitSystem.SI);
+    Document document = parsed(report);
+    Element studies = section(document, "studies");
+
+    assertThat(elements("h3", studies)).hasSameSizeAs(Plans.ASKING.studies());
+    assertThat(elements("table", studies)).hasSize(4);
+    assertThat(studies.getTextContent()).contains("this limit comes first");
+    assertThat(section(document, "plan").getTextContent()).contains("window", "least friction");
+    assertThat(Markup.faults(report)).isEmpty();
   }
 
   @Test
