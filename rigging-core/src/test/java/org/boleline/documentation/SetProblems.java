@@ -20,8 +20,8 @@ final class SetProblems {
     Problem problem = Problem.of(ProblemKind.REDIRECTS, Level.SECOND, 42);
     // region checked
     out.println(problem.answer());
-    out.println(problem.check("1790 lbf").finding());
-    out.println(problem.check("9239 N").finding());
+    out.println(problem.check("1103 lbf").finding());
+    out.println(problem.check("9.72 kN").finding());
     // endregion
   }
 

@@ -8,6 +8,10 @@ public enum Slip {
   EARLY_ROUNDING("rounded too early"),
   /** The angle between the legs stands for the turn of the rope, or the turn for that angle. */
   ANGLE_FOR_TURN("the angle between the legs and the turn of the rope were mixed up"),
+  /** Friction acts the wrong way: the tight side of a point was taken for its slack side. */
+  FRICTION_REVERSED("friction was taken the wrong way round, raising for lowering or the reverse"),
+  /** The two legs of a point with friction were taken to pull alike. */
+  NO_FRICTION("friction was left out"),
   /** Degrees went where the equation wants radians. */
   DEGREES_FOR_RADIANS("degrees were put in where radians are wanted"),
   /** The tension of one leg was taken for both. */

@@ -133,6 +133,7 @@ final class Trials {
       trials.formula(use);
       trials.result(use);
     }
+    trials.everyPoint();
     trials.add(Slip.EARLY_ROUNDING, chain.uses().get(target), "too few figures", Chain.Way.OURS);
     trials.rounding();
     return trials.all;
@@ -147,6 +148,7 @@ final class Trials {
     for (int i = 0; i < use.count(); i++) {
       angle(use, i);
       diameter(use, i);
+      friction(use, i);
       force(use, i);
       converted(use, i);
     }
@@ -185,6 +187,20 @@ final class Trials {
       change(use, i, Slip.DIAMETER_FOR_RADIUS, "half of {}", x -> x / 2);
       change(use, i, Slip.DIAMETER_FOR_RADIUS, "twice {}", x -> 2 * x);
     }
+  }
+
+  private void friction(Chain.Use use, int i) {
+    if (isTensionRatio(use.symbol(i))) {
+      change(use, i, Slip.FRICTION_REVERSED, "1 over {}", x -> 1 / x);
+      change(use, i, Slip.NO_FRICTION, "1 as {}", x -> 1);
+    }
+    if (use.symbol(i).meaning().equals("coefficient of friction")) {
+      change(use, i, Slip.NO_FRICTION, "0 as {}", x -> 0);
+    }
+  }
+
+  private static boolean isTensionRatio(Symbol symbol) {
+    return symbol.meaning().equals("tight-side over slack-side tension");
   }
 
   private void force(Chain.Use use, int i) {
@@ -259,8 +275,8 @@ final class Trials {
 
   private void scale(Chain.Use use, int i, Slip slip, double factor) {
     String text = QuantityText.number(factor, 5);
-    change(use, i, slip, "{} times " + text, x -> x * factor);
     change(use, i, slip, "{} over " + text, x -> x / factor);
+    change(use, i, slip, "{} times " + text, x -> x * factor);
   }
 
   /** Changes one number put in: wherever it is given, or at this use alone. */
@@ -575,6 +591,13 @@ final class Trials {
                       "the weight as " + result.name(),
                       (at, x) -> at.index() == use.index() ? weight : at.law(x)));
     }
+    if (isTensionRatio(result)) {
+      add(
+          Slip.FRICTION_REVERSED,
+          use,
+          "1 over " + result.name(),
+          (at, x) -> at.index() == use.index() ? 1 / at.law(x) : at.law(x));
+    }
     if (result.meaning().contains("wraps")) {
       times(use, Slip.WRAPS_FOR_RADIANS, FULL_TURN);
     }
@@ -589,13 +612,36 @@ final class Trials {
     add(
         slip,
         use,
-        name + " times " + text,
-        (at, x) -> at.index() == use.index() ? at.law(x) * factor : at.law(x));
+        name + " over " + text,
+        (at, x) -> at.index() == use.index() ? at.law(x) / factor : at.law(x));
     add(
         slip,
         use,
-        name + " over " + text,
-        (at, x) -> at.index() == use.index() ? at.law(x) / factor : at.law(x));
+        name + " times " + text,
+        (at, x) -> at.index() == use.index() ? at.law(x) * factor : at.law(x));
+  }
+
+  /** Friction the wrong way round, or none, at all points together. */
+  private void everyPoint() {
+    List<Chain.Use> points =
+        open.stream()
+            .map(index -> chain.uses().get(index))
+            .filter(use -> isTensionRatio(use.formula().result()))
+            .toList();
+    if (points.size() > 1) {
+      Chain.Use first = points.get(0);
+      String where = " at every point";
+      add(
+          Slip.FRICTION_REVERSED,
+          first,
+          "1 over " + first.formula().result().name() + where,
+          (at, x) -> isTensionRatio(at.formula().result()) ? 1 / at.law(x) : at.law(x));
+      add(
+          Slip.NO_FRICTION,
+          first,
+          "1 as " + first.formula().result().name() + where,
+          (at, x) -> isTensionRatio(at.formula().result()) ? 1 : at.law(x));
+    }
   }
 
   private void rounding() {

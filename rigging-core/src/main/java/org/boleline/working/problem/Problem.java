@@ -34,8 +34,11 @@ public final class Problem {
   /** Wrong answers differ from the right one, and from each other, by more than this. */
   private static final double APART = 2 * TOLERANCE;
 
-  /** What a learner would notice is not an answer at all. */
-  private static final double MOST_OFF = 1000;
+  /** A learner would notice that what is further off is no answer; kN for N is not. */
+  private static final double MOST_OFF = 1001;
+
+  /** Slips that nobody makes who reads these problems: none is in pounds. */
+  private static final Set<Slip> UNLIKELY = Set.of(Slip.EARLY_ROUNDING, Slip.POUND_MASS_FOR_FORCE);
 
   private static final int MOST_WRONG = 4;
   private static final int FIGURES = 4;
@@ -78,7 +81,7 @@ public final class Problem {
   private static List<WrongAnswer> wrong(Draft draft) {
     List<WrongAnswer> answers = new ArrayList<>();
     List<Double> taken = new ArrayList<>(List.of(1.0));
-    Set<Slip> named = EnumSet.of(Slip.EARLY_ROUNDING);
+    Set<Slip> named = EnumSet.copyOf(UNLIKELY);
     for (WrongNumber number : WrongNumber.all(draft.solution(), draft.answer(), draft.unit())) {
       double ratio = number.overRightRatio();
       boolean apart =

@@ -37,6 +37,7 @@ import org.boleline.limits.LimitFormulas;
 import org.boleline.plan.DropSpec;
 import org.boleline.rope.ContactTensions;
 import org.boleline.rope.FrictionRing;
+import org.boleline.rope.Motion;
 import org.boleline.rope.TwoLegForce;
 import org.boleline.rope.Wraps;
 import org.boleline.statics.Share;
@@ -60,16 +61,23 @@ final class Planted {
   private static final double G = 9.80665;
   private static final double FEET = 0.3048;
 
+  /** Behind the id of a formula, for its second use. */
+  static final String SECOND = " (2)";
+
   /**
    * A wrong number.
    *
    * @param slip how it came about
    * @param before the steps that were written down, rightly, before it
-   * @param name the step
+   * @param name the step: id of its formula, with " (2)" for its second use
    * @param wrong the number, in the unit
    * @param unit the unit
    */
-  record Plant(Slip slip, List<String> before, String name, double wrong, String unit) {}
+  record Plant(Slip slip, List<String> before, String name, double wrong, String unit) {
+    boolean isCounted() {
+      return name.endsWith(SECOND);
+    }
+  }
 
   /** A kind of calculation with the numbers of one case. */
   static final class Sheet {
@@ -85,7 +93,8 @@ final class Planted {
     }
 
     Sheet plant(Slip slip, String name, double wrong, String... before) {
-      plants.add(new Plant(slip, List.of(before), name, wrong, units.get(name)));
+      String unit = units.get(name.replace(SECOND, ""));
+      plants.add(new Plant(slip, List.of(before), name, wrong, unit));
       return this;
     }
   }
@@ -97,6 +106,7 @@ final class Planted {
     KINDS.put("friction", Planted::friction);
     KINDS.put("two legs", Planted::twoLegs);
     KINDS.put("equal legs", Planted::equalLegs);
+    KINDS.put("redirects", Planted::redirects);
     KINDS.put("wraps", Planted::wraps);
     KINDS.put("log", Planted::log);
     KINDS.put("section", Planted::section);
@@ -143,6 +153,10 @@ final class Planted {
                     newtons(tight))))
         .plant(Slip.ANGLE_FOR_TURN, "FRI-2", Math.exp(mu * angle))
         .plant(Slip.ANGLE_FOR_TURN, "FRI-6", tight / Math.exp(mu * angle))
+        .plant(Slip.FRICTION_REVERSED, "FRI-2", 1 / ratio)
+        .plant(Slip.FRICTION_REVERSED, "FRI-6", tight * ratio)
+        .plant(Slip.FRICTION_REVERSED, "FRI-6", tight * ratio, "FRI-2")
+        .plant(Slip.NO_FRICTION, "FRI-6", tight)
         .plant(Slip.HALF_ANGLE, "FRI-2", Math.exp(mu * (Math.PI - angle / 2)))
         .plant(Slip.DEGREES_FOR_RADIANS, "FRI-2", Math.exp(mu * Math.toDegrees(turn)))
         .plant(Slip.WRAPS_FOR_RADIANS, "FRI-2", Math.exp(mu * turn / (2 * Math.PI)))
@@ -192,6 +206,32 @@ final class Planted {
         .plant(Slip.ANGLE_FOR_TURN, "FOR-3", 2 * Math.cos((Math.PI - q) / 2))
         .plant(Slip.MASS_FOR_FORCE, "FOR-4", 2 * t / G * Math.cos(q / 2), "FOR-3")
         .plant(Slip.CONVERSION, "FOR-4", 2 * t / 1000 * Math.cos(q / 2));
+  }
+
+  private static Sheet redirects(SplittableRandom random) {
+    double mu = between(random, 0.1, 0.35);
+    double over = between(random, 0.1, 0.35);
+    double first = between(random, 0.2, 2.4);
+    double second = between(random, 0.2, 1.2);
+    double load = between(random, 500, 6000);
+    double t1 = Math.exp(mu * (Math.PI - first));
+    double t2 = Math.exp(over * second);
+    return new Sheet(
+            Worksheets.ofChain(
+                Motion.LOWERING,
+                newtons(load),
+                List.of(new FrictionRing(mu), new FrictionRing(over)),
+                List.of(
+                    Turn.between(IncludedAngle.of(degrees(Math.toDegrees(first)))),
+                    Turn.of(degrees(Math.toDegrees(second))))))
+        .plant(Slip.FRICTION_REVERSED, "FRI-6", load * t1)
+        .plant(Slip.NO_FRICTION, "FRI-6", load)
+        .plant(Slip.ONE_TENSION, "FOR-1", load * Math.sqrt(2 + 2 * Math.cos(first)), "FRI-6")
+        .plant(Slip.ANGLE_FOR_TURN, "FRI-6", load / Math.exp(mu * first))
+        .plant(Slip.FRICTION_REVERSED, "FRI-6 (2)", load * t1 * t2)
+        .plant(Slip.FRICTION_REVERSED, "FRI-6 (2)", load / t1 * t2, "FRI-6")
+        .plant(Slip.NO_FRICTION, "FRI-6 (2)", load)
+        .plant(Slip.NO_FRICTION, "FRI-6 (2)", load / t1, "FRI-6");
   }
 
   private static Sheet wraps(SplittableRandom random) {
@@ -398,6 +438,9 @@ final class Planted {
         .plant(Slip.ROPE_ON_ONE_SIDE, "DRO-10", modulus / leg)
         .plant(Slip.ROPE_ON_ONE_SIDE, "DRO-4", peak(weight, modulus / leg, fall))
         .plant(Slip.ANGLE_FOR_TURN, "DRO-9", leg + behind / mixed)
+        .plant(Slip.FRICTION_REVERSED, "DRO-9", leg + behind * ratio)
+        .plant(Slip.NO_FRICTION, "DRO-9", leg + behind)
+        .plant(Slip.NO_FRICTION, "DRO-4", peak(weight, modulus / (leg + behind), fall))
         .plant(Slip.CONVERSION, "DRO-10", modulus / 1000 / length, "DRO-9")
         .plant(
             Slip.NO_OWN_WEIGHT,

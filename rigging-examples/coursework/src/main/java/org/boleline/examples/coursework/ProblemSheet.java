@@ -18,7 +18,7 @@ final class ProblemSheet {
       Problem problem = problems.get(i);
       text.append("\n## ").append(i + 1).append(". ").append(problem.title()).append("\n\n");
       text.append(problem.question()).append("\n\n");
-      text.append("Answer in ").append(units(problem)).append(", to three figures.\n");
+      text.append(units(problem)).append(", to three figures.\n");
     }
     if (solutions) {
       text.append("\n# Solutions\n");
@@ -33,7 +33,9 @@ final class ProblemSheet {
 
   private static String units(Problem problem) {
     List<String> units = problem.acceptedUnits();
-    return units.equals(List.of("1")) ? "a number" : String.join(", ", units);
+    return units.equals(List.of("1"))
+        ? "Answer with a number"
+        : "Answer in " + String.join(", ", units);
   }
 
   private static void solution(StringBuilder text, int number, Problem problem) {
