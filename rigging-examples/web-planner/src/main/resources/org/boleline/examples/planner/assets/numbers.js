@@ -36,7 +36,7 @@ function mostUsed(way) {
   const asked = check.factorAsked
     ? `factor ${Number(check.factorFound.toPrecision(3))}; ${check.askedBy} asks for ${check.factorAsked}`
     : '';
-  return {text: `${check.name}: ${Number((100 * check.used).toPrecision(2))} %`, note: asked, words: true};
+  return {text: `${check.name}: ${Number((100 * check.used).toPrecision(2))}\u00a0%`, note: asked, words: true};
 }
 
 /** Rows of one arrangement by name, in order. */
@@ -44,8 +44,8 @@ function rows(way, units) {
   const out = new Map([['State', text(OUTCOMES[way.outcome])]]);
   if (way.outcome === 'unstable') {
     out.set('Stability is lost at', text(way.ownWeightFactor < 1
-      ? `${Number((100 * way.ownWeightFactor).toPrecision(3))} % of own weight`
-      : `${Number((100 * way.loadFactor).toPrecision(3))} % of the load`));
+      ? `${Number((100 * way.ownWeightFactor).toPrecision(3))}\u00a0% of own weight`
+      : `${Number((100 * way.loadFactor).toPrecision(3))}\u00a0% of the load`));
   }
   if (way.outcome !== 'stable') {
     return out;
@@ -61,10 +61,10 @@ function rows(way, units) {
     out.set(`Fibre stress${of}`, fibre(stem, units));
     out.set(`End of stem moves${of}`, reading(stem.tip.movementMagnitude, 'length', units));
     if (stem.loadFactorToStrength) {
-      out.set(`Strength reached at${of}`, text(`${Number(stem.loadFactorToStrength.toPrecision(3))} × load`));
+      out.set(`Strength reached at${of}`, text(`${Number(stem.loadFactorToStrength.toPrecision(3))}\u00a0×\u00a0load`));
     }
   }
-  out.set('Stiffness left', {text: `${(100 * way.stiffnessRatio).toFixed(0)} %`, size: way.stiffnessRatio});
+  out.set('Stiffness left', {text: `${(100 * way.stiffnessRatio).toFixed(0)}\u00a0%`, size: way.stiffnessRatio});
   out.set('Most used of what was checked', mostUsed(way));
   return out;
 }
