@@ -79,7 +79,8 @@ public final class HandSheet {
 
   private static Optional<HandStep> step(List<String> fields, Refusals at) {
     if (fields.size() < LEAST_FIELDS || fields.size() > HEADER.size()) {
-      at.add(Refusal.Code.WRONG_FORMAT, "two or three fields", fields.size() + " fields");
+      String got = fields.size() == 1 ? "1 field" : fields.size() + " fields";
+      at.add(Refusal.Code.WRONG_FORMAT, "two or three fields", got);
       return Optional.empty();
     }
     String figures = fields.size() == HEADER.size() ? fields.get(2) : "";
