@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import javax.measure.Quantity;
 import javax.measure.quantity.Time;
 import org.boleline.explain.Caution;
@@ -53,6 +55,19 @@ public final class Drops {
    * @return an answer for each arrangement with a drop
    */
   public static DropResult analyse(StaticResult statics) {
+    return analyse(statics, () -> false);
+  }
+
+  /**
+   * Works out the drops of a plan, unless someone who waits for it gives up.
+   *
+   * @param statics the analysis of the plan in slow motion, not null
+   * @param cancelled asked before each drop and at every step of one that is followed in time, from
+   *     the calling thread; not null
+   * @return as {@link #analyse(StaticResult)}
+   * @throws CancellationException if it was cancelled
+   */
+  public static DropResult analyse(StaticResult statics, BooleanSupplier cancelled) {
     Plan plan = statics.plan();
     List<Optional<DropAnswer>> drops = new ArrayList<>();
     List<Datum> assumed = new ArrayList<>();
@@ -62,7 +77,10 @@ public final class Drops {
         drops.add(Optional.empty());
         continue;
       }
-      DropAnswer answer = answer(statics, i, spec.get());
+      if (cancelled.getAsBoolean()) {
+        throw new CancellationException();
+      }
+      DropAnswer answer = answer(statics, i, spec.get(), cancelled);
       drops.add(Optional.of(answer));
       if (answer instanceof DropFound) {
         RiggedPath.assumed(plan, i).ifPresent(assumed::add);
@@ -95,13 +113,15 @@ public final class Drops {
           && slow.isPresent()
           && stretch != null) {
         return Optional.ofNullable(
-            inTime(plan, i, spec.get(), new RiggedPath(slow.get(), i), stretch, every));
+            inTime(
+                plan, i, spec.get(), new RiggedPath(slow.get(), i), stretch, every, () -> false));
       }
     }
     return Optional.empty();
   }
 
-  private static DropAnswer answer(StaticResult statics, int index, DropSpec spec) {
+  private static DropAnswer answer(
+      StaticResult statics, int index, DropSpec spec, BooleanSupplier cancelled) {
     String id = statics.plan().arrangements().get(index).id();
     Optional<Solution> slow = statics.arrangements().get(index).solution();
     if (slow.isEmpty()) {
@@ -117,7 +137,7 @@ public final class Drops {
       return stretch == null
           ? DropNotAnalysed.because(
               id, index, "the plan states no stretch of the rope (stretch or dropStretch)")
-          : caught(statics.plan(), index, spec, rigged, stretch);
+          : caught(statics.plan(), index, spec, rigged, stretch, cancelled);
     } catch (PlanRefusedException e) {
       return DropNotAnalysed.because(
           id, index, "it goes beyond what is computed (" + e.refusals().get(0).sentence() + ")");
@@ -143,7 +163,12 @@ public final class Drops {
   }
 
   private static DropFound caught(
-      Plan plan, int index, DropSpec spec, RiggedPath rigged, RopeStretch stretch) {
+      Plan plan,
+      int index,
+      DropSpec spec,
+      RiggedPath rigged,
+      RopeStretch stretch,
+      BooleanSupplier cancelled) {
     CatchPath path = rigged.path(spec.loadLeg(), spec.level() != Level.RIGID_POINTS);
     boolean gives = path.hasSprings();
     RopeCatch rope =
@@ -157,7 +182,9 @@ public final class Drops {
       cautions.addAll(letRun.cautions());
     }
     TimedCatch.@Nullable Followed inTime =
-        spec.level() == Level.IN_TIME ? inTime(plan, index, spec, rigged, stretch, null) : null;
+        spec.level() == Level.IN_TIME
+            ? inTime(plan, index, spec, rigged, stretch, null, cancelled)
+            : null;
     if (inTime != null) {
       inTime.cautions().stream().map(rigged::placedInTime).forEach(cautions::add);
     }
@@ -184,7 +211,8 @@ public final class Drops {
       DropSpec spec,
       RiggedPath rigged,
       RopeStretch stretch,
-      @Nullable Quantity<Time> every) {
+      @Nullable Quantity<Time> every,
+      BooleanSupplier cancelled) {
     Optional<CatchInTime.Builder> stated = rigged.inTime(spec, stretch);
     if (stated.isEmpty()) {
       return null;
@@ -199,7 +227,9 @@ public final class Drops {
         && plan.arrangements().get(index).tail() instanceof Tail.Device device) {
       builder.byHand(hand, inCatch(device), Turn.ofWraps(device.wraps()));
     }
-    return builder.build().follow() instanceof TimedCatch.Followed followed ? followed : null;
+    return builder.build().follow(cancelled) instanceof TimedCatch.Followed followed
+        ? followed
+        : null;
   }
 
   private static FrictionRing inCatch(Tail.Device device) {

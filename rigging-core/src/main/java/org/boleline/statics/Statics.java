@@ -3,6 +3,8 @@ package org.boleline.statics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.boleline.explain.Caution;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.explain.Refusal;
@@ -43,10 +45,26 @@ public final class Statics {
    *     more than its tension holds up
    */
   public static StaticResult analyse(Plan plan) {
+    return analyse(plan, () -> false);
+  }
+
+  /**
+   * Analyses every arrangement of a plan, unless someone who waits for it gives up.
+   *
+   * @param plan the plan, not null
+   * @param cancelled asked before each arrangement, from the calling thread; not null
+   * @return as {@link #analyse(Plan)}
+   * @throws PlanRefusedException as {@link #analyse(Plan)}
+   * @throws CancellationException if it was cancelled
+   */
+  public static StaticResult analyse(Plan plan, BooleanSupplier cancelled) {
     Resolved resolved = new Resolved(plan);
     List<ArrangementResult> results = new ArrayList<>();
     List<Refusal> refusals = new ArrayList<>();
     for (int i = 0; i < plan.arrangements().size(); i++) {
+      if (cancelled.getAsBoolean()) {
+        throw new CancellationException();
+      }
       try {
         results.add(analyse(resolved, i));
       } catch (PlanRefusedException e) {

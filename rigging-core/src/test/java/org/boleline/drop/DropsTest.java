@@ -19,6 +19,7 @@ import static org.boleline.units.Amounts.newtons;
 import static org.boleline.units.Amounts.seconds;
 
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.function.UnaryOperator;
 import org.boleline.explain.Caution;
 import org.boleline.explain.CautionCode;
@@ -39,6 +40,7 @@ import org.boleline.rope.Motion;
 import org.boleline.rope.Rope;
 import org.boleline.rope.Sheave;
 import org.boleline.rope.StretchPoint;
+import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.Stem;
@@ -292,6 +294,17 @@ class DropsTest {
     assertThat(n(inTime.locked().loadLeg().firstPulse())).isGreaterThan(1.5 * running);
     assertThat(m(inTime.run())).isPositive();
     assertThat(m(inTime.locked().run())).isZero();
+  }
+
+  @Test
+  void it_can_be_given_up_before_a_drop_and_in_the_middle_of_one() {
+    StaticResult slow = Statics.analyse(plan(way(LOCKED.inTime(0.03, seconds(600)), FOOT, TOP)));
+    for (int last : new int[] {0, 1, 5}) {
+      int[] asked = {0};
+      assertThatExceptionOfType(CancellationException.class)
+          .isThrownBy(() -> Drops.analyse(slow, () -> asked[0]++ == last));
+      assertThat(asked[0]).isEqualTo(last + 1);
+    }
   }
 
   /** Source: deflection of a cantilever by a load at its end, L^3 / (3 E I) (textbook). */

@@ -1,11 +1,13 @@
 package org.boleline.statics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -51,6 +53,17 @@ class DeterminismTest {
     }
     all.add(ResultWriter.write(result));
     return all;
+  }
+
+  @Test
+  void an_analysis_that_could_be_given_up_gives_the_same_or_nothing() {
+    int[] asked = {0};
+    StaticResult whole = Statics.analyse(plan(), () -> ++asked[0] > 3);
+    assertThat(asked[0]).isEqualTo(3);
+    assertThat(ResultWriter.write(whole)).isEqualTo(ResultWriter.write(Statics.analyse(plan())));
+    assertThatExceptionOfType(CancellationException.class)
+        .isThrownBy(() -> Statics.analyse(plan(), () -> ++asked[0] > 5));
+    assertThat(asked[0]).isEqualTo(6);
   }
 
   @Test

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import org.boleline.drop.Drops;
 import org.boleline.explain.CautionCode;
 import org.boleline.explain.PlanRefusedException;
@@ -81,16 +82,18 @@ final class Planning {
   private Answer solve(HttpExchange exchange) throws IOException, Problem {
     Query.of(exchange.getRequestURI(), Set.of());
     Plan plan = plan(exchange);
-    return Answer.ok(Answer.JSON, solves.run(() -> result(Statics.analyse(plan))));
+    return Answer.ok(
+        Answer.JSON, solves.run(givenUp -> result(Statics.analyse(plan, givenUp), givenUp)));
   }
 
-  private static String result(StaticResult solved) {
-    return ResultWriter.write(Checks.of(Drops.analyse(solved)), List.of(), List.of());
+  private static String result(StaticResult solved, BooleanSupplier givenUp) {
+    return ResultWriter.write(Checks.of(Drops.analyse(solved, givenUp)), List.of(), List.of());
   }
 
   private Answer picture(HttpExchange exchange) throws IOException, Problem {
     Drawing drawing = drawing(exchange);
-    return Answer.ok(Answer.SVG, solves.run(() -> drawing.svg(Statics.analyse(drawing.plan()))));
+    return Answer.ok(
+        Answer.SVG, solves.run(givenUp -> drawing.svg(Statics.analyse(drawing.plan(), givenUp))));
   }
 
   /** Result and picture of one solve, for whoever shows both while a plan changes. */
@@ -99,13 +102,13 @@ final class Planning {
     return Answer.ok(
         Answer.JSON,
         solves.run(
-            () -> {
-              StaticResult solved = Statics.analyse(drawing.plan());
+            givenUp -> {
+              StaticResult solved = Statics.analyse(drawing.plan(), givenUp);
               StringWriter text = new StringWriter();
               try (JsonGenerator json = FACTORY.createGenerator(text)) {
                 json.writeStartObject();
                 json.writeFieldName("result");
-                json.writeRawValue(result(solved).strip());
+                json.writeRawValue(result(solved, givenUp).strip());
                 json.writeStringField("picture", drawing.svg(solved));
                 json.writeEndObject();
               }

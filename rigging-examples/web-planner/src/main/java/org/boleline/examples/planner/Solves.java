@@ -1,7 +1,6 @@
 package org.boleline.examples.planner;
 
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -9,12 +8,14 @@ import java.util.concurrent.Future;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 
 /**
  * Solves so many plans at once and no more, each for so long and no longer.
  *
- * <p>The library's solvers cannot be stopped half way. A solve that is given up therefore keeps its
- * place until it ends: the number of threads at work stays within the bounds.
+ * <p>A solve that is given up is told so and ends at its next look. Until then it keeps its place:
+ * the number of threads at work stays within the bounds.
  */
 final class Solves implements AutoCloseable {
   private static final Map<String, String> LATER = Map.of("Retry-After", "2");
@@ -34,12 +35,19 @@ final class Solves implements AutoCloseable {
     places = new Semaphore(bounds.parallel(), true);
   }
 
+  /** Something to work out that looks now and then whether it is still wanted. */
+  @FunctionalInterface
+  interface Work<T> {
+    T run(BooleanSupplier givenUp) throws Exception;
+  }
+
   /**
    * Returns what the work gives.
    *
    * @throws Problem if there is no place, or the work takes too long
    */
-  <T> T run(Callable<T> work) throws Problem {
+  <T> T run(Work<T> work) throws Problem {
+    AtomicBoolean givenUp = new AtomicBoolean();
     try {
       if (!places.tryAcquire(bounds.turn().toMillis(), TimeUnit.MILLISECONDS)) {
         throw Problem.named(
@@ -49,7 +57,7 @@ final class Solves implements AutoCloseable {
             "The server solves " + bounds.parallel() + " plans at once. Ask again.",
             LATER);
       }
-      Future<T> result = submit(work);
+      Future<T> result = submit(work, givenUp::get);
       return result.get(bounds.time().toMillis(), TimeUnit.MILLISECONDS);
     } catch (TimeoutException e) {
       throw Problem.named(
@@ -65,17 +73,19 @@ final class Solves implements AutoCloseable {
       throw Problem.of(503, "The server stops", "Ask again later.", LATER);
     } catch (ExecutionException e) {
       throw new IllegalStateException("solving", e.getCause());
+    } finally {
+      givenUp.set(true);
     }
   }
 
-  private <T> Future<T> submit(Callable<T> work) {
+  private <T> Future<T> submit(Work<T> work, BooleanSupplier givenUp) {
     boolean taken = false;
     try {
       Future<T> result =
           workers.submit(
               () -> {
                 try {
-                  return work.call();
+                  return work.run(givenUp);
                 } finally {
                   places.release();
                 }

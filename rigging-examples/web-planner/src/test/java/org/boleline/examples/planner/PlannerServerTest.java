@@ -2,6 +2,7 @@ package org.boleline.examples.planner;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import org.boleline.drop.Drops;
 import org.boleline.json.PlanReader;
 import org.boleline.json.ResultWriter;
@@ -59,17 +61,21 @@ class PlannerServerTest {
             """);
   }
 
-  /** A plan that takes longer than a test waits: many catches, followed in time. */
+  /** A plan that takes longer than a hasty server gives it. */
   private static String slow() throws Exception {
+    return slow(30).toString();
+  }
+
+  private static ObjectNode slow(int arrangements) throws Exception {
     ObjectNode plan = (ObjectNode) Client.MAPPER.readTree(Client.demo());
     plan.remove(List.of("ranges", "rangeStudy", "notes"));
     ArrayNode ways = (ArrayNode) plan.path("arrangements");
     JsonNode first = ways.get(2);
     ways.removeAll();
-    for (int i = 0; i < 30; i++) {
+    for (int i = 0; i < arrangements; i++) {
       ways.add(((ObjectNode) first.deepCopy()).put("id", "way " + i));
     }
-    return plan.toString();
+    return plan;
   }
 
   private static JsonNode problem(HttpResponse<String> response, int status) throws Exception {
@@ -311,9 +317,53 @@ class PlannerServerTest {
       assertThat(problem(response, 503).path("type").asText())
           .isEqualTo("urn:org.boleline:problem:too-long");
       assertThat(response.headers().firstValue("Retry-After")).isPresent();
-      // It still holds the one place there is.
-      assertThat(problem(other.postPlan("/solve", slow()), 503).path("type").asText())
-          .isEqualTo("urn:org.boleline:problem:busy");
+    }
+  }
+
+  @Test
+  void work_that_is_given_up_is_told_so_and_keeps_its_place_until_it_ends() throws Exception {
+    CountDownLatch told = new CountDownLatch(1);
+    CountDownLatch end = new CountDownLatch(1);
+    try (Solves solves =
+        new Solves(new Bounds(1, Duration.ofMillis(30), 1, Duration.ofMillis(30)))) {
+      Solves.Work<String> stubborn =
+          givenUp -> {
+            while (!givenUp.getAsBoolean()) {
+              Thread.onSpinWait();
+            }
+            told.countDown();
+            end.await();
+            return "late";
+          };
+      assertThatExceptionOfType(Problem.class)
+          .isThrownBy(() -> solves.run(stubborn))
+          .withMessageContaining("Send fewer");
+      told.await();
+      assertThatExceptionOfType(Problem.class)
+          .isThrownBy(() -> solves.run(givenUp -> "next"))
+          .withMessageContaining("Ask again");
+    } finally {
+      end.countDown();
+    }
+  }
+
+  /** Without the word that no one waits any more, this plan would hold its place for minutes. */
+  @Test
+  void a_plan_that_is_given_up_frees_its_place() throws Exception {
+    Bounds hasty = new Bounds(256 * 1024, Duration.ofSeconds(4), 1, Duration.ofSeconds(10));
+    ObjectNode plan = slow(200);
+    for (JsonNode way : plan.withArray("arrangements")) {
+      ((ObjectNode) way)
+          .putObject("drop")
+          .put("fall", "2 m")
+          .put("device", "locked")
+          .put("level", "inTime")
+          .put("duration", "600 s");
+    }
+    try (Client other = new Client(hasty)) {
+      assertThat(problem(other.postPlan("/solve", plan.toString()), 503).path("type").asText())
+          .isEqualTo("urn:org.boleline:problem:too-long");
+      assertThat(other.postPlan("/solve", Client.demo()).statusCode()).isEqualTo(200);
     }
   }
 
