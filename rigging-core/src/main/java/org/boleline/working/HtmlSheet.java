@@ -101,7 +101,7 @@ final class HtmlSheet {
     text.append("</tbody>\n</table>\n");
     text.append("<p class=\"wide\">").append(shown.put().mathml()).append("</p>\n");
     text.append("<p>Result: <strong>").append(escaped(shown.rounded())).append("</strong> (");
-    text.append(sheet.figuresCount()).append(" figures); unrounded ");
+    text.append(shown.figures()).append("); unrounded ");
     text.append(escaped(shown.result().value())).append(".</p>\n");
     paragraph("Holds for: " + formula.validity() + ".");
     paragraph("Source: " + Shown.source(formula.source()) + ".");

@@ -71,7 +71,7 @@ final class MarkdownSheet {
     row(shown.result());
     text.append("\n$").append(shown.put().latex()).append("$\n\n");
     text.append("Result: **").append(escaped(shown.rounded())).append("** (");
-    text.append(sheet.figuresCount()).append(" figures); unrounded ");
+    text.append(shown.figures()).append("); unrounded ");
     text.append(escaped(shown.result().value())).append(".\n\n");
     text.append("Holds for: ").append(escaped(formula.validity())).append(".\n\n");
     text.append("Source: ").append(escaped(Shown.source(formula.source()))).append(".\n");

@@ -77,7 +77,7 @@ final class PlainSheet {
     wrap(
         INDENT,
         INDENT + width + 3,
-        pad("", width) + " = " + shown.rounded() + " (" + sheet.figuresCount() + " figures)");
+        pad("", width) + " = " + shown.rounded() + " (" + shown.figures() + ")");
     if (result.range().endsWith("OUTSIDE")) {
       wrap(INDENT + width + 3, INDENT + width + 3, "range " + result.range());
     }

@@ -19,7 +19,7 @@ public final class PlanWorksheets {
   /**
    * Makes the worksheets of a plan: for each arrangement that was solved the rope, the base of each
    * stem, the drop, the checks of limits, and the rules of thumb beside the model. A load that is
-   * held has rope and bases for both ends of what is possible at rest.
+   * held has rope, bases and rules for both ends of what is possible at rest.
    *
    * @param checks the checks, which hold the analysis they were made of
    * @return the worksheets; none for an arrangement that is unstable or was not solved
@@ -44,8 +44,8 @@ public final class PlanWorksheets {
     if (solution.otherEnd().isEmpty()) {
       all.addAll(balance(solution, ""));
     } else {
-      all.addAll(balance(solution, ", about to run"));
-      all.addAll(balance(solution.otherEnd().get(), ", about to rise"));
+      all.addAll(balance(solution, RulesOfThumb.ABOUT_TO_RUN));
+      all.addAll(balance(solution.otherEnd().get(), RulesOfThumb.ABOUT_TO_RISE));
     }
     List<RuleCompared> rules = new ArrayList<>(RulesOfThumb.of(solution));
     if (drop != null) {

@@ -22,21 +22,38 @@ import org.boleline.wood.Log;
  * fall. That a rule lies on the high side for one plan does not mean that it does for another.
  */
 public final class RulesOfThumb {
+  /** The ends of what is possible at rest, behind a title. */
+  static final String ABOUT_TO_RUN = ", about to run";
+
+  static final String ABOUT_TO_RISE = ", about to rise";
+
   private RulesOfThumb() {}
 
   /**
-   * Compares the rules that speak of slow motion.
+   * Compares the rules that speak of slow motion. A load that is held is compared at both ends of
+   * what is possible at rest: a rule may lie on the high side at one and on the low side at the
+   * other.
    *
    * @param solution the solution of an arrangement
-   * @return the comparisons, in the order of the rules
+   * @return the comparisons, in the order of the rules; those of a held load at both ends, one end
+   *     after the other
    */
   public static List<RuleCompared> of(Solution solution) {
+    String of = " of arrangement " + solution.id();
+    if (solution.otherEnd().isEmpty()) {
+      return compared(solution, of);
+    }
+    List<RuleCompared> both = new ArrayList<>(compared(solution, of + ABOUT_TO_RUN));
+    both.addAll(compared(solution.otherEnd().get(), of + ABOUT_TO_RISE));
+    return List.copyOf(both);
+  }
+
+  private static List<RuleCompared> compared(Solution solution, String of) {
     List<RuleCompared> top = new ArrayList<>();
     List<RuleCompared> points = new ArrayList<>();
     List<RuleCompared> rings = new ArrayList<>();
     List<RuleCompared> base = new ArrayList<>();
     double weight = weight(solution);
-    String of = " of arrangement " + solution.id();
     boolean raising = solution.motion() == Motion.RAISING;
     int bearing = 0;
     int sheaves = 0;
@@ -53,7 +70,7 @@ public final class RulesOfThumb {
         top.add(
             new RuleCompared(
                 RuleOfThumb.DOUBLE_LOAD, where, RuleFormulas.DOUBLE_LOAD.step(weight), force));
-        base.add(reach(solution, contact, weight));
+        base.add(reach(solution, of, contact, weight));
       }
       bearing++;
       double legs = Si.value(IncludedAngle.from(contact.turn()).angle(), Kind.ANGLE, "legs");
@@ -139,7 +156,8 @@ public final class RulesOfThumb {
     return Worksheet.of("Rules of thumb beside the model", lines);
   }
 
-  private static RuleCompared reach(Solution solution, ContactResult contact, double weight) {
+  private static RuleCompared reach(
+      Solution solution, String of, ContactResult contact, double weight) {
     StemResult stem = solution.stem(contact.stem()).orElseThrow();
     double[] stations = stem.profile().stations(Kind.LENGTH);
     double[][] axis = stem.profile().unloadedPositions(Kind.LENGTH);
@@ -153,7 +171,7 @@ public final class RulesOfThumb {
     double level = Math.hypot(axis[nearest][0] - axis[0][0], axis[nearest][1] - axis[0][1]);
     return new RuleCompared(
         RuleOfThumb.WEIGHT_TIMES_REACH,
-        "stem " + stem.id() + " of arrangement " + solution.id(),
+        "stem " + stem.id() + of,
         RuleFormulas.WEIGHT_TIMES_REACH.step(weight, level),
         Si.value(stem.riggingBase().momentMagnitude(), Kind.MOMENT, "moment"));
   }

@@ -1,5 +1,8 @@
 package org.boleline.working;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,7 +88,24 @@ final class Shown {
 
   String rounded(Symbol symbol, double value) {
     UnitSystem.Shown unit = units.shown(symbol);
-    return with(number(unit.of(value), figures), unit.code());
+    return with(significant(unit.of(value), figures), unit.code());
+  }
+
+  /** A number with all its figures, zeros at the end too. */
+  private static String significant(double value, int figures) {
+    String text = number(value, figures);
+    if (value == 0 || text.contains("e")) {
+      return text;
+    }
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).round(new MathContext(figures, RoundingMode.HALF_EVEN));
+    int decimals = figures - (rounded.precision() - rounded.scale());
+    return decimals > 0 ? rounded.setScale(decimals).toPlainString() : text;
+  }
+
+  /** To how many figures the result is rounded, in words. */
+  String figures() {
+    return figures == 1 ? "1 figure" : figures + " figures";
   }
 
   private Amount of(Symbol symbol, double value) {

@@ -296,8 +296,13 @@ public final class Worksheets {
    * @return the worksheet
    */
   public static Worksheet of(LinearCatch caught) {
-    return Worksheet.ofSteps("Catch by energy balance", caught.steps())
-        .plus(energies(caught.steps()));
+    List<Line> lines = new ArrayList<>();
+    for (Step step : caught.steps()) {
+      boolean bySpeed = step.formula().equals(DropFormulas.SPEED_PEAK);
+      String what = bySpeed ? "Greatest tension by the speed alone, gravity left out" : "";
+      lines.add(new Line.Calculation(what, step));
+    }
+    return Worksheet.of("Catch by energy balance", lines).plus(energies(caught.steps()));
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.boleline.working;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.boleline.units.Amounts.degrees;
 import static org.boleline.units.Amounts.gigapascals;
 import static org.boleline.units.Amounts.kilograms;
@@ -86,6 +87,15 @@ class PlanWorksheetsTest {
                   .flatMap(sheet -> sheet.steps().stream())
                   .anyMatch(step -> Math.abs(step.result() - tail) <= 1e-9 * tail))
           .isTrue();
+      double force = Si.value(end.contacts().get(0).forceMagnitude(), Kind.FORCE, "force");
+      assertThat(RulesOfThumb.of(held))
+          .filteredOn(rule -> rule.rule() == RuleOfThumb.DOUBLE_LOAD)
+          .filteredOn(rule -> rule.where().equals("contact 1 of arrangement " + held.id() + name))
+          .singleElement()
+          .satisfies(
+              rule ->
+                  assertThat(rule.ratioToModel())
+                      .isCloseTo(rule.step().result() / force, within(1e-12)));
     }
   }
 

@@ -68,7 +68,7 @@ class PublishedWorkingTest {
     assertThat(result(sheet, "FRI-11")).isCloseTo(2.670, within(0.005));
     assertThat(sheet.withUnits(UnitSystem.FOOT_POUND).plainText())
         .contains("(20000 lbf x 4.448221615)")
-        .contains("= 80 lbf (4 figures)");
+        .contains("= 80.00 lbf (4 figures)");
   }
 
   /**
