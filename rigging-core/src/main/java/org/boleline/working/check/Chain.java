@@ -22,42 +22,59 @@ import org.boleline.working.Worksheet;
  * change anywhere can be carried on to any step behind it.
  *
  * <p>A number put in comes from the last step before that has the same result, bit for bit, in the
- * same unit; zero and one, which come about by chance, only under the same name. Where there is
- * none before, it comes from a step after it with the same result under the same name that stands
- * on given numbers alone: not every sheet is in order. What comes from no step is given.
+ * same unit, under the same name. Forces and moments are handed on under other names too, as the
+ * slack side of one point is the tight side of the next, but for zero and one, which come about by
+ * chance. Where there is none before, it comes from a step after it with the same result under the
+ * same name that stands on given numbers alone: not every sheet is in order. What comes from no
+ * step is given.
  */
 final class Chain {
+  private static final Set<String> HANDED_ON = Set.of("N", "N.m");
+
   /** One use of a formula. */
   static final class Use {
     private final int index;
     private final String what;
     private final Step step;
+    private final boolean second;
     private final double[] inputs;
     private final int[] from;
 
-    Use(int index, String what, Step step, List<Use> before) {
+    Use(int index, String what, Step step, boolean second, List<Use> before) {
       this.index = index;
       this.what = what;
       this.step = step;
+      this.second = second;
       this.inputs = new double[step.formula().inputs().size()];
       this.from = new int[inputs.length];
       for (int i = 0; i < inputs.length; i++) {
         inputs[i] = step.input(i);
-        from[i] = -1;
-        for (Use other : before) {
-          if (isResult(other.step, step.formula().inputs().get(i), inputs[i])) {
-            from[i] = other.index;
-          }
-        }
+        from[i] = source(before, step.formula().inputs().get(i), inputs[i]);
       }
     }
 
-    private static boolean isResult(Step earlier, Symbol symbol, double value) {
-      Symbol result = earlier.formula().result();
+    /** The index of the last step that gives a number, one of its own name first; -1 if none. */
+    private static int source(List<Use> before, Symbol symbol, double value) {
       boolean telling = value != 0 && Math.abs(value) != 1;
-      return Double.compare(earlier.result(), value) == 0
-          && result.unit().equals(symbol.unit())
-          && (telling || result.name().equals(symbol.name()));
+      boolean handedOn = telling && HANDED_ON.contains(symbol.unit());
+      int named = -1;
+      int other = -1;
+      for (Use earlier : before) {
+        if (gives(earlier.step, symbol, value)) {
+          named = isNamed(earlier, symbol) ? earlier.index : named;
+          other = earlier.index;
+        }
+      }
+      return named >= 0 || !handedOn ? named : other;
+    }
+
+    private static boolean gives(Step step, Symbol symbol, double value) {
+      return Double.compare(step.result(), value) == 0
+          && step.formula().result().unit().equals(symbol.unit());
+    }
+
+    private static boolean isNamed(Use use, Symbol symbol) {
+      return use.formula().result().name().equals(symbol.name());
     }
 
     int index() {
@@ -70,6 +87,11 @@ final class Chain {
 
     Step step() {
       return step;
+    }
+
+    /** Whether it is there only to check another number. */
+    boolean isSecondRoute() {
+      return second;
     }
 
     Formula formula() {
@@ -133,10 +155,10 @@ final class Chain {
     List<Use> uses = new ArrayList<>();
     for (Line line : sheet.lines()) {
       if (line instanceof Line.Calculation calculation) {
-        add(uses, calculation.what(), calculation.step());
+        add(uses, calculation.what(), calculation.step(), false);
       } else if (line instanceof Line.TwoRoutes two) {
-        add(uses, two.what(), two.first());
-        add(uses, two.what(), two.second());
+        add(uses, two.what(), two.first(), false);
+        add(uses, two.what(), two.second(), true);
       }
     }
     linkBack(uses);
@@ -149,8 +171,9 @@ final class Chain {
       for (Use later : uses.subList(use.index + 1, uses.size())) {
         boolean plain = Arrays.stream(later.from).allMatch(from -> from < 0);
         for (int i = 0; i < use.count() && plain; i++) {
-          boolean same = later.formula().result().name().equals(use.symbol(i).name());
-          if (use.isGiven(i) && same && Use.isResult(later.step, use.symbol(i), use.input(i))) {
+          if (use.isGiven(i)
+              && Use.isNamed(later, use.symbol(i))
+              && Use.gives(later.step, use.symbol(i), use.input(i))) {
             use.from[i] = later.index;
           }
         }
@@ -158,13 +181,13 @@ final class Chain {
     }
   }
 
-  private static void add(List<Use> uses, String what, Step step) {
+  private static void add(List<Use> uses, String what, Step step, boolean second) {
     for (Use use : uses) {
       if (use.step.equals(step)) {
         return;
       }
     }
-    uses.add(new Use(uses.size(), what, step, uses));
+    uses.add(new Use(uses.size(), what, step, second, uses));
   }
 
   List<Use> uses() {

@@ -2,9 +2,11 @@ package org.boleline.working.check;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +14,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.boleline.explain.Formula;
 import org.boleline.explain.Refusal;
 import org.boleline.explain.Refusals;
@@ -35,6 +38,9 @@ import org.boleline.working.Worksheet;
  */
 public final class HandCheck {
   private static final int MOST_SPREADS = 8;
+
+  /** Places told of one slip: a factor that is missing gives the same wherever it is. */
+  private static final int MOST_PLACES = 3;
 
   /** A name with a count, for instance {@code FOR-1 (2)}. */
   private static final Pattern COUNTED = Pattern.compile("(\\S+) *\\(([0-9]{1,4})\\)");
@@ -68,36 +74,56 @@ public final class HandCheck {
    */
   public static HandCheck of(Worksheet sheet, List<HandStep> steps, Tolerance tolerance) {
     Chain chain = Chain.of(sheet);
-    List<Entry> entries = Refusals.check(refusals -> entries(chain, steps, refusals));
+    List<Entry> entries = Refusals.check(refusals -> entries(chain, steps, tolerance, refusals));
     List<Spread> spreads = Refusals.check(refusals -> spreads(chain, tolerance, refusals));
     return new Comparison(sheet, chain, entries, spreads, tolerance).check();
   }
 
   /** A person's number with the step of ours that it stands for. */
   private record Entry(HandStep stated, Chain.Use use, Written written) {
+    static Optional<Entry> read(HandStep stated, Chain.Use use) {
+      return Written.read(stated.value(), use.formula().result(), stated.figuresCount())
+          .map(written -> new Entry(stated, use, written));
+    }
+
+    /** Whether it is ours, or follows from the numbers written before. */
+    boolean agrees(Chain chain, Map<Integer, Double> before, Tolerance tolerance) {
+      return isNear(use.step().result(), tolerance)
+          || isNear(chain.replay(use.index(), before, Chain.Way.OURS), tolerance);
+    }
+
     double half() {
       return stated.figuresCount() > 0 ? written.half() : 0;
+    }
+
+    boolean isNear(double number, Tolerance tolerance) {
+      double most = tolerance.most(number, use.formula().result().unit());
+      double slack = LAST_BITS * Math.abs(number);
+      return Math.abs(written.value() - number) <= most + half() + slack;
     }
   }
 
   private record Spread(String symbol, double low, double high) {}
 
-  private static List<Entry> entries(Chain chain, List<HandStep> steps, Refusals refusals) {
+  private static List<Entry> entries(
+      Chain chain, List<HandStep> steps, Tolerance tolerance, Refusals refusals) {
     List<Entry> entries = new ArrayList<>();
     if (steps.isEmpty()) {
       refusals.add(Refusal.Code.MISSING, "at least one number", "nothing");
     }
+    Map<Integer, Double> before = new LinkedHashMap<>();
     Set<Integer> taken = new HashSet<>();
     int after = -1;
     for (int i = 0; i < steps.size(); i++) {
       HandStep stated = steps.get(i);
       Refusals at = refusals.at("step " + (i + 1));
-      Optional<Chain.Use> use = find(chain, stated.name(), after, taken);
-      if (use.isEmpty()) {
-        at.at("name").add(Refusal.Code.UNKNOWN_REFERENCE, wantsName(chain), stated.name());
+      List<Chain.Use> uses = find(chain, stated.name(), after, taken);
+      if (uses.isEmpty()) {
+        at.at("name")
+            .add(Refusal.Code.UNKNOWN_REFERENCE, wantsName(chain), Written.brief(stated.name()));
         continue;
       }
-      after = use.get().index();
+      after = uses.get(0).index();
       taken.add(after);
       if (stated.figuresCount() < 0 || stated.figuresCount() > HandStep.MOST_FIGURES) {
         at.at("figures")
@@ -107,40 +133,56 @@ public final class HandCheck {
                 String.valueOf(stated.figuresCount()));
         continue;
       }
-      Symbol symbol = use.get().formula().result();
-      Optional<Written> written = Written.read(stated.value(), symbol, stated.figuresCount());
-      if (written.isEmpty()) {
+      List<Entry> read = uses.stream().flatMap(use -> Entry.read(stated, use).stream()).toList();
+      if (read.isEmpty()) {
+        Symbol symbol = uses.get(0).formula().result();
         at.at("value")
-            .add(Refusal.Code.WRONG_QUANTITY, Written.wants(symbol), "\"" + stated.value() + "\"");
+            .add(Refusal.Code.WRONG_QUANTITY, Written.wants(symbol), Written.got(stated.value()));
         continue;
       }
-      entries.add(new Entry(stated, use.get(), written.get()));
+      Entry entry =
+          read.stream()
+              .filter(one -> one.agrees(chain, before, tolerance))
+              .findFirst()
+              .orElse(read.get(0));
+      taken.remove(after);
+      after = entry.use.index();
+      taken.add(after);
+      before.put(after, entry.written.value());
+      entries.add(entry);
     }
     return entries;
   }
 
   /**
-   * The use with a name: the one of a count, such as the second for {@code FOR-1 (2)}; without a
-   * count the next one in the order of the sheet, else the first one that is not taken yet.
+   * The uses that a name may stand for: the one of a count, such as the second for {@code FOR-1
+   * (2)}; without a count the next one in the order of the sheet, and the first one that is not
+   * taken yet. A second route stands behind the others.
    */
-  private static Optional<Chain.Use> find(Chain chain, String name, int after, Set<Integer> taken) {
+  private static List<Chain.Use> find(Chain chain, String name, int after, Set<Integer> taken) {
     Matcher counted = COUNTED.matcher(name.strip());
     String called = counted.matches() ? counted.group(1) : name.strip();
     List<Chain.Use> all =
         chain.uses().stream().filter(use -> isCalled(use.formula(), called)).toList();
     if (counted.matches()) {
       int count = Integer.parseInt(counted.group(2));
-      boolean there = count >= 1 && count <= all.size();
-      return Optional.of(count)
-          .filter(n -> there)
-          .map(n -> all.get(n - 1))
-          .filter(use -> !taken.contains(use.index()));
+      return all.stream()
+          .skip(Math.max(0, count - 1L))
+          .limit(Math.min(1, count))
+          .filter(use -> !taken.contains(use.index()))
+          .toList();
     }
-    List<Chain.Use> free = all.stream().filter(use -> !taken.contains(use.index())).toList();
-    return free.stream()
-        .filter(use -> use.index() > after)
-        .findFirst()
-        .or(() -> free.stream().findFirst());
+    List<Chain.Use> free =
+        all.stream()
+            .filter(use -> !taken.contains(use.index()))
+            .sorted(Comparator.comparing(Chain.Use::isSecondRoute))
+            .toList();
+    Optional<Chain.Use> next =
+        free.stream()
+            .filter(
+                use -> use.index() > after && use.isSecondRoute() == free.get(0).isSecondRoute())
+            .findFirst();
+    return Stream.concat(next.stream(), free.stream().limit(1)).distinct().toList();
   }
 
   private static boolean isCalled(Formula formula, String name) {
@@ -171,7 +213,11 @@ public final class HandCheck {
         here.add(
             Refusal.Code.UNKNOWN_REFERENCE,
             "a number given to the worksheet: " + String.join(", ", chain.given()),
-            spread.symbol());
+            Written.brief(spread.symbol()));
+        continue;
+      }
+      if (spreads.stream().anyMatch(other -> other.symbol.equals(spread.symbol()))) {
+        here.add(Refusal.Code.DUPLICATE, "one spread for each symbol", "another one");
         continue;
       }
       Optional<Written> low = Written.read(spread.low(), symbol.get(), 0);
@@ -180,7 +226,7 @@ public final class HandCheck {
         here.add(
             Refusal.Code.WRONG_QUANTITY,
             "its least and greatest value, each " + Written.wants(symbol.get()),
-            "\"" + spread.low() + "\" and \"" + spread.high() + "\"");
+            Written.got(spread.low()) + " and " + Written.got(spread.high()));
         continue;
       }
       spreads.add(new Spread(spread.symbol(), low.get().value(), high.get().value()));
@@ -230,19 +276,15 @@ public final class HandCheck {
 
     private HandRow.Outcome outcome(Entry entry, double carried, boolean parted) {
       double ours = entry.use.step().result();
-      if (isNear(entry, ours) || isWithinSpread(entry)) {
+      if (entry.isNear(ours, tolerance) || isWithinSpread(entry)) {
         return HandRow.Outcome.AGREES;
       }
       if (!parted) {
         return HandRow.Outcome.PARTS;
       }
-      return isNear(entry, carried) ? HandRow.Outcome.FOLLOWS : HandRow.Outcome.PARTS_AGAIN;
-    }
-
-    private boolean isNear(Entry entry, double number) {
-      double most = tolerance.most(number, entry.use.formula().result().unit());
-      double slack = LAST_BITS * Math.abs(number);
-      return Math.abs(entry.written.value() - number) <= most + entry.half() + slack;
+      return entry.isNear(carried, tolerance)
+          ? HandRow.Outcome.FOLLOWS
+          : HandRow.Outcome.PARTS_AGAIN;
     }
 
     private boolean isWithinSpread(Entry entry) {
@@ -274,7 +316,7 @@ public final class HandCheck {
       boolean drifted = Math.abs(carried - entry.use.step().result()) > entry.written.half();
       if (carries && drifted) {
         String how = "the numbers written before, carried on";
-        causes = List.of(new Cause(Slip.EARLY_ROUNDING, entry.use.formula().id(), how));
+        causes = List.of(Cause.at(Slip.EARLY_ROUNDING, entry.use.formula().id(), how));
         return;
       }
       Set<String> units =
@@ -283,7 +325,8 @@ public final class HandCheck {
       Map<Integer, Double> rightly = new LinkedHashMap<>();
       before.keySet().forEach(i -> rightly.put(i, chain.uses().get(i).step().result()));
       Matches matches = new Matches(entry.written, ours);
-      for (Trials.Trial trial : Trials.of(chain, entry.use.index(), before.keySet(), units)) {
+      for (Trials.Trial trial :
+          Trials.of(chain, entry.use.index(), before.keySet(), units, matches.rounding)) {
         double first = chain.replay(entry.use.index(), before, trial.way());
         double second = chain.replay(entry.use.index(), rightly, trial.way());
         if (Double.isFinite(first) && Double.isFinite(second)) {
@@ -300,7 +343,7 @@ public final class HandCheck {
     private final Written written;
     private final double ours;
     private final double rounding;
-    private final Map<Slip, Cause> found = new EnumMap<>(Slip.class);
+    private final Map<Slip, Set<Cause.Place>> found = new EnumMap<>(Slip.class);
     private final List<double[]> windows = new ArrayList<>();
 
     Matches(Written written, double ours) {
@@ -313,7 +356,7 @@ public final class HandCheck {
     void offer(Trials.Trial trial, double least, double most) {
       double half = written.half() + LAST_BITS * Math.abs(written.value());
       if (written.value() >= least - half && written.value() <= most + half) {
-        found.putIfAbsent(trial.slip(), new Cause(trial.slip(), trial.where(), trial.how()));
+        found.computeIfAbsent(trial.slip(), slip -> new LinkedHashSet<>()).add(trial.place());
       }
       // as shares of our number, which turns both into positive ones
       double low = Math.min(least / ours, most / ours);
@@ -328,7 +371,12 @@ public final class HandCheck {
     }
 
     List<Cause> causes() {
-      List<Cause> causes = new ArrayList<>(found.values());
+      List<Cause> causes = new ArrayList<>();
+      found.forEach(
+          (slip, places) -> {
+            int most = slip == Slip.EARLY_ROUNDING ? 1 : MOST_PLACES;
+            causes.add(new Cause(slip, places.stream().limit(most).toList()));
+          });
       // rounding explains any number that is only a little off, so it comes last
       causes.sort((a, b) -> Boolean.compare(isRounding(a), isRounding(b)));
       return causes;
@@ -371,7 +419,8 @@ public final class HandCheck {
   /**
    * Returns the slips that give the first number that does not agree.
    *
-   * @return the causes, each slip once; empty if all agree or no slip gives it
+   * @return the causes, each slip once, with the likeliest places where it was made, at most three;
+   *     empty if all agree or no slip gives it
    */
   public List<Cause> causes() {
     return causes;

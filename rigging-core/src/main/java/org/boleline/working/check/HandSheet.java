@@ -47,6 +47,7 @@ public final class HandSheet {
       return steps;
     }
     boolean headed = false;
+    int columns = 0;
     for (int i = 0; i < lines.size(); i++) {
       if (lines.get(i).isBlank()) {
         continue;
@@ -54,14 +55,16 @@ public final class HandSheet {
       Refusals at = refusals.at("line " + (i + 1));
       Optional<List<String>> fields = fields(lines.get(i));
       if (fields.isEmpty()) {
-        at.add(Refusal.Code.WRONG_FORMAT, "fields with closed quotes", lines.get(i));
+        at.add(Refusal.Code.WRONG_FORMAT, "fields with closed quotes", Written.got(lines.get(i)));
       } else if (headed) {
-        step(fields.get(), at).ifPresent(steps::add);
-      } else if (!isHeader(fields.get())) {
+        step(fields.get(), columns, at).ifPresent(steps::add);
+      } else if (isHeader(fields.get())) {
+        columns = fields.get().size();
+      } else {
         at.add(
             Refusal.Code.WRONG_FORMAT,
             "the header \"step,value\" or \"step,value,figures\"",
-            "\"" + lines.get(i) + "\"");
+            Written.got(lines.get(i)));
         return steps;
       }
       headed = true;
@@ -74,21 +77,28 @@ public final class HandSheet {
 
   private static boolean isHeader(List<String> fields) {
     return fields.size() >= LEAST_FIELDS
-        && HEADER.subList(0, Math.min(fields.size(), 3)).equals(fields);
+        && fields.size() <= HEADER.size()
+        && HEADER.subList(0, fields.size()).equals(fields);
   }
 
-  private static Optional<HandStep> step(List<String> fields, Refusals at) {
-    if (fields.size() < LEAST_FIELDS || fields.size() > HEADER.size()) {
+  private static Optional<HandStep> step(List<String> fields, int columns, Refusals at) {
+    if (fields.size() < LEAST_FIELDS || fields.size() > columns) {
+      String wants = columns == LEAST_FIELDS ? "two fields" : "two or three fields";
       String got = fields.size() == 1 ? "1 field" : fields.size() + " fields";
-      at.add(Refusal.Code.WRONG_FORMAT, "two or three fields", got);
+      String comma = fields.size() > columns ? "; a decimal mark is a point" : "";
+      at.add(Refusal.Code.WRONG_FORMAT, wants + " as in the header" + comma, got);
       return Optional.empty();
     }
     String figures = fields.size() == HEADER.size() ? fields.get(2) : "";
     if (figures.isEmpty()) {
       return Optional.of(HandStep.of(fields.get(0), fields.get(1)));
     }
-    if (!figures.matches("[0-9]{1,2}")) {
-      at.at("figures").add(Refusal.Code.WRONG_TYPE, "a whole number or nothing", figures);
+    if (!figures.matches("[1-9][0-9]?")) {
+      at.at("figures")
+          .add(
+              Refusal.Code.WRONG_TYPE,
+              "a whole number, 1 to " + HandStep.MOST_FIGURES + ", or nothing",
+              Written.got(figures));
       return Optional.empty();
     }
     return Optional.of(new HandStep(fields.get(0), fields.get(1), Integer.parseInt(figures)));

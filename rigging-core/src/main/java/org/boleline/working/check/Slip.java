@@ -16,6 +16,8 @@ public enum Slip {
   DEGREES_FOR_RADIANS("degrees were put in where radians are wanted"),
   /** The tension of one leg was taken for both. */
   ONE_TENSION("one tension was used for both legs"),
+  /** The two tensions were added as numbers, as if both legs pulled the same way. */
+  LEGS_ADDED("the tensions of the legs were added as if both pulled the same way"),
   /** The angle between the legs was halved, or its half not taken. */
   HALF_ANGLE("the angle between the legs was halved once too often, or not at all"),
   /** A count of wraps went where an angle is wanted, or the reverse. */
@@ -24,6 +26,8 @@ public enum Slip {
   DIAMETER_FOR_RADIUS("diameter and radius were mixed up"),
   /** A mass in kilograms stands for a force in newtons, or the reverse. */
   MASS_FOR_FORCE("mass and force were mixed up (9.80665 left out or put in)"),
+  /** The acceleration of gravity is another one, such as a rounded one. */
+  OTHER_GRAVITY("another acceleration of gravity was taken"),
   /** Pounds of mass and pounds of force, with the gravity in feet between them. */
   POUND_MASS_FOR_FORCE("pounds of mass and of force were mixed up (32.174 left out or put in)"),
   /** The resting load stands for the peak. */
@@ -34,6 +38,8 @@ public enum Slip {
   ROPE_ON_ONE_SIDE("only the rope on one side of the point was counted"),
   /** A sine stands for a cosine, or the reverse. */
   SINE_FOR_COSINE("sine and cosine were mixed up"),
+  /** A sum stands for a difference, or a number has the other sign. */
+  WRONG_SIGN("a sign was turned round"),
   /** A power one too low or too high, such as squared for cubed. */
   WRONG_POWER("a power is one too low or too high, such as squared for cubed"),
   /** Pi was taken as three. */

@@ -1,16 +1,21 @@
 package org.boleline.working.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.boleline.explain.Symbol;
 import org.boleline.internal.notation.Equation;
 import org.boleline.internal.notation.Term;
@@ -18,27 +23,61 @@ import org.boleline.units.QuantityText;
 
 /** All slips that can be tried on the uses of formulas that stand behind one number. */
 final class Trials {
+  /** What a slip changes, the likeliest first. */
+  enum Reach {
+    /** A number that is given, or the formula. */
+    GIVEN,
+    /** The number that the person wrote. */
+    WRITTEN,
+    /** A number on the way to it. */
+    BETWEEN,
+    /** Several numbers at once. */
+    SEVERAL
+  }
+
   /**
    * One slip at one place.
    *
    * @param slip the slip
-   * @param where id of the formula it is tried in
-   * @param how what was done there
+   * @param place where, and what was done there
+   * @param reach what it changes
    * @param way the calculation with it
    */
-  record Trial(Slip slip, String where, String how, Chain.Way way) {}
+  record Trial(Slip slip, Cause.Place place, Reach reach, Chain.Way way) {}
 
-  private static final double GRAVITY = 9.80665;
-  private static final double GRAVITY_IN_FEET = GRAVITY / 0.3048;
+  /** One number put in: of which use, and which of its numbers. */
+  private record Input(int use, int index) {}
+
+  private static final double FOOT = 0.3048;
+  private static final double STANDARD_GRAVITY = 9.80665;
+
+  /** The acceleration of gravity as people take it, in m/s2. */
+  private static final List<Double> METRIC_GRAVITY = List.of(STANDARD_GRAVITY, 9.81, 9.8);
+
+  private static final List<Double> FOOT_GRAVITY = List.of(32.2 * FOOT);
+
+  /** A number of fewer figures fits 9.81 where it fits 9.80665, nearly always. */
+  private static final double TELLS_GRAVITY = 1e-3;
+
+  /** What it is rounded to, which is a slip: too rough for three figures. */
+  private static final double ROUGH_GRAVITY = 10;
+
+  private static final double ROUGH_FOOT_GRAVITY = 32 * FOOT;
+
+  private static final String ACCELERATION = "m/s2";
   private static final double FULL_TURN = 2 * Math.PI;
   private static final int MOST_ROUNDED = 3;
+
+  /** To how many figures people round numbers with a unit at least. */
+  private static final int FEWEST_ROUNDED = 2;
+
   private static final int LEAST_POWER = 2;
   private static final int MOST_POWER = 4;
 
   /** Factors between units of the same system that get lost, by the unit of the number. */
   private static final Map<String, List<Double>> METRIC =
       Map.of(
-          "m", List.of(10.0, 100.0, 1000.0),
+          "m", List.of(100.0, 1000.0),
           "m2", List.of(1e4, 1e6),
           "m3", List.of(1000.0, 1e6, 1e9),
           "m4", List.of(1e8, 1e12),
@@ -48,6 +87,9 @@ final class Trials {
           "Pa", List.of(1000.0, 1e6),
           "J", List.of(1000.0),
           "kg", List.of(1000.0));
+
+  /** Centimetres and millimetres: diameters are given in either. */
+  private static final double CENTIMETRE_IN_MILLIMETRES = 10;
 
   private static final Map<String, List<Double>> FOOT_POUND =
       Map.of(
@@ -63,19 +105,19 @@ final class Trials {
   /** Factors between both systems. */
   private static final Map<String, List<Double>> BETWEEN =
       Map.of(
-          "m", List.of(1 / 0.3048, 1 / 0.0254),
+          "m", List.of(1 / FOOT, 1 / 0.0254),
           "N", List.of(4.4482216152605),
           "kg", List.of(1 / 0.45359237),
-          "N.m", List.of(4.4482216152605 * 0.3048),
-          "J", List.of(4.4482216152605 * 0.3048),
-          "m/s", List.of(1 / 0.3048));
+          "N.m", List.of(4.4482216152605 * FOOT),
+          "J", List.of(4.4482216152605 * FOOT),
+          "m/s", List.of(1 / FOOT));
 
   /** What a wrong power of a number is off by: the size of the unit the person works in. */
   private static final Map<String, List<Double>> METRIC_UNITS =
       Map.of("m", List.of(1.0, 0.01, 0.001), "N", List.of(1.0, 1000.0));
 
   private static final Map<String, List<Double>> FOOT_POUND_UNITS =
-      Map.of("m", List.of(0.3048, 0.0254), "N", List.of(4.4482216152605), "m/s", List.of(0.3048));
+      Map.of("m", List.of(FOOT, 0.0254), "N", List.of(4.4482216152605), "m/s", List.of(FOOT));
 
   /** Equations without the weight, where leaving out a summand of the text does not tell. */
   private static final Map<String, String> WITHOUT_WEIGHT =
@@ -93,21 +135,40 @@ final class Trials {
           "CUT-7", List.of("h = b + s + max(c, t) + e"));
 
   private final Chain chain;
+  private final int target;
   private final Set<Integer> open;
   private final boolean metric;
   private final boolean footPound;
+  private final boolean tellsGravity;
+
+  /** The gravity that the sheet takes; a standard one if it takes none. */
+  private final double stated;
+
+  /** The gravity that the person takes. */
+  private final double taken;
+
   private final List<Trial> all = new ArrayList<>();
   private final Set<List<Object>> seen = new LinkedHashSet<>();
 
-  private Trials(Chain chain, Set<Integer> open, Set<String> units) {
+  private Trials(
+      Chain chain,
+      int target,
+      Set<Integer> open,
+      Set<String> units,
+      boolean tellsGravity,
+      OptionalDouble taken) {
     this.chain = chain;
+    this.target = target;
     this.open = open;
+    this.tellsGravity = tellsGravity;
     boolean feet = units.stream().anyMatch(Trials::isFootPound);
     boolean metres =
         units.stream()
             .anyMatch(unit -> !isFootPound(unit) && !Set.of("1", "deg", "rad").contains(unit));
     this.footPound = feet || !metres;
     this.metric = metres || !feet;
+    this.stated = givenGravity().findFirst().orElse(STANDARD_GRAVITY);
+    this.taken = taken.orElse(stated);
   }
 
   private static boolean isFootPound(String unit) {
@@ -124,19 +185,83 @@ final class Trials {
    * @param target the use whose result is looked at
    * @param stated the uses whose results the person wrote down, so that no slip hides behind them
    * @param units the units that the person wrote
+   * @param rounding half a unit of the last figure over the number that the person wrote
    */
-  static List<Trial> of(Chain chain, int target, Set<Integer> stated, Set<String> units) {
-    Trials trials = new Trials(chain, chain.behind(target, stated), units);
-    for (int index : trials.open) {
-      Chain.Use use = chain.uses().get(index);
-      trials.numbersPutIn(use);
-      trials.formula(use);
-      trials.result(use);
+  static List<Trial> of(
+      Chain chain, int target, Set<Integer> stated, Set<String> units, double rounding) {
+    Set<Integer> open = chain.behind(target, stated);
+    boolean tells = rounding < TELLS_GRAVITY;
+    Trials trials = new Trials(chain, target, open, units, tells, OptionalDouble.empty());
+    trials.slips();
+    if (tells && trials.takesGravity()) {
+      for (double other : trials.otherGravities()) {
+        Trials pulled = new Trials(chain, target, open, units, true, OptionalDouble.of(other));
+        pulled.slips();
+        trials.all.addAll(pulled.all);
+      }
     }
-    trials.everyPoint();
-    trials.add(Slip.EARLY_ROUNDING, chain.uses().get(target), "too few figures", Chain.Way.OURS);
     trials.rounding();
+    trials.all.sort(Comparator.comparing(Trial::reach));
     return trials.all;
+  }
+
+  private void slips() {
+    for (int index : open) {
+      Chain.Use use = chain.uses().get(index);
+      numbersPutIn(use);
+      formula(use);
+      result(use);
+    }
+    everyPoint();
+  }
+
+  // Gravity
+
+  private boolean takesGravity() {
+    return givenGravity().findAny().isPresent();
+  }
+
+  private DoubleStream givenGravity() {
+    return open.stream()
+        .map(index -> chain.uses().get(index))
+        .flatMapToDouble(
+            use ->
+                IntStream.range(0, use.count())
+                    .filter(i -> isGravity(use, i))
+                    .mapToDouble(use::input));
+  }
+
+  private static boolean isGravity(Chain.Use use, int input) {
+    return use.isGiven(input) && use.symbol(input).unit().equals(ACCELERATION);
+  }
+
+  /** What a person may take for gravity beside the sheet's. */
+  private Set<Double> otherGravities() {
+    Set<Double> others = new TreeSet<>(METRIC_GRAVITY);
+    if (footPound) {
+      others.addAll(FOOT_GRAVITY);
+    }
+    others.remove(stated);
+    return others;
+  }
+
+  /**
+   * Factors between a mass and its weight: that of the sheet's gravity, or any that people take.
+   */
+  private Set<Double> gravities() {
+    Set<Double> factors = new TreeSet<>(Set.of(taken));
+    if (tellsGravity && !takesGravity()) {
+      factors.addAll(otherGravities());
+    }
+    return factors;
+  }
+
+  private static double[] withGravity(Chain.Use use, double[] numbers, double gravity) {
+    double[] changed = numbers.clone();
+    for (int k = 0; k < changed.length; k++) {
+      changed[k] = isGravity(use, k) ? gravity : changed[k];
+    }
+    return changed;
   }
 
   // Numbers put in
@@ -149,6 +274,7 @@ final class Trials {
       angle(use, i);
       diameter(use, i);
       friction(use, i);
+      gravity(use, i);
       force(use, i);
       converted(use, i);
     }
@@ -161,19 +287,25 @@ final class Trials {
     }
     boolean turn = symbol.meaning().contains("turn");
     boolean legs = symbol.meaning().contains("between the legs");
-    if (turn || legs) {
+    // what turns the rope further has no angle between two legs
+    boolean bent = turn && use.input(i) <= Math.PI;
+    if (bent || legs) {
       change(use, i, Slip.ANGLE_FOR_TURN, "180 deg less it as {}", x -> Math.PI - x);
+      change(use, i, Slip.HALF_ANGLE, "twice {}", x -> 2 * x);
     }
-    change(use, i, Slip.DEGREES_FOR_RADIANS, "{} in degrees", Math::toDegrees);
     if (legs) {
       change(use, i, Slip.HALF_ANGLE, "half of {}", x -> x / 2);
-      change(use, i, Slip.HALF_ANGLE, "twice {}", x -> 2 * x);
+    }
+    if (bent) {
+      change(use, i, Slip.HALF_ANGLE, "{} from half the angle", x -> (Math.PI + x) / 2);
     }
     if (turn) {
-      change(use, i, Slip.HALF_ANGLE, "{} from half the angle", x -> (Math.PI + x) / 2);
-      change(use, i, Slip.HALF_ANGLE, "twice {}", x -> 2 * x);
       change(use, i, Slip.WRAPS_FOR_RADIANS, "{} as a count of wraps", x -> x / FULL_TURN);
     }
+    if (!turn && !legs) {
+      change(use, i, Slip.SINE_FOR_COSINE, "90 deg less {}", x -> Math.PI / 2 - x);
+    }
+    change(use, i, Slip.DEGREES_FOR_RADIANS, "{} in degrees", Math::toDegrees);
     change(use, i, Slip.PI_IS_THREE, "{} turned into radians", x -> x * 3 / Math.PI);
   }
 
@@ -197,6 +329,22 @@ final class Trials {
     if (use.symbol(i).meaning().equals("coefficient of friction")) {
       change(use, i, Slip.NO_FRICTION, "0 as {}", x -> 0);
     }
+    if (use.symbol(i).meaning().startsWith("slack over tight tension of a sheave")) {
+      change(use, i, Slip.NO_FRICTION, "1 as {}", x -> 1);
+    }
+  }
+
+  private void gravity(Chain.Use use, int i) {
+    if (!isGravity(use, i) || taken != stated) {
+      return;
+    }
+    for (double other : otherGravities()) {
+      change(use, i, Slip.OTHER_GRAVITY, QuantityText.number(other, 4) + " as {}", x -> other);
+    }
+    change(use, i, Slip.OTHER_GRAVITY, "10 as {}", x -> ROUGH_GRAVITY);
+    if (footPound) {
+      change(use, i, Slip.OTHER_GRAVITY, "32 ft/s2 as {}", x -> ROUGH_FOOT_GRAVITY);
+    }
   }
 
   private static boolean isTensionRatio(Symbol symbol) {
@@ -206,8 +354,10 @@ final class Trials {
   private void force(Chain.Use use, int i) {
     Symbol symbol = use.symbol(i);
     if (symbol.unit().equals("N") || symbol.unit().equals("kg")) {
-      scale(use, i, Slip.MASS_FOR_FORCE, GRAVITY);
-      scale(use, i, Slip.POUND_MASS_FOR_FORCE, GRAVITY_IN_FEET);
+      for (double gravity : gravities()) {
+        scale(use, i, Slip.MASS_FOR_FORCE, gravity);
+      }
+      scale(use, i, Slip.POUND_MASS_FOR_FORCE, taken / FOOT);
     }
     if (isPeak(symbol) || isPeak(chain.origin(use, i))) {
       weight(use)
@@ -237,15 +387,15 @@ final class Trials {
       mass = use.symbol(i).meaning().equals("mass of the piece") ? use.input(i) : mass;
     }
     if (Double.isFinite(mass)) {
-      return Optional.of(mass * GRAVITY);
+      return Optional.of(mass * taken);
     }
     for (Chain.Use earlier : chain.uses().subList(0, use.index() + 1)) {
       if (earlier.formula().result().meaning().contains("weight of the piece")) {
-        return Optional.of(earlier.step().result());
+        return Optional.of(earlier.step().result() * taken / stated);
       }
       for (int i = 0; i < earlier.count(); i++) {
         if (earlier.symbol(i).meaning().contains("weight of the piece")) {
-          return Optional.of(earlier.input(i));
+          return Optional.of(earlier.input(i) * taken / stated);
         }
       }
     }
@@ -265,6 +415,9 @@ final class Trials {
     Set<Double> factors = new LinkedHashSet<>();
     if (metric) {
       factors.addAll(METRIC.getOrDefault(symbol.unit(), List.of()));
+      if (isAcross(symbol)) {
+        factors.add(CENTIMETRE_IN_MILLIMETRES);
+      }
     }
     if (footPound) {
       factors.addAll(FOOT_POUND.getOrDefault(symbol.unit(), List.of()));
@@ -279,42 +432,58 @@ final class Trials {
     change(use, i, slip, "{} times " + text, x -> x * factor);
   }
 
-  /** Changes one number put in: wherever it is given, or at this use alone. */
+  /**
+   * Changes one number put in. A given one stands at several places: changed is each with its
+   * number, each with its meaning too, or an angle or friction at one point alone.
+   */
   private void change(Chain.Use use, int i, Slip slip, String how, DoubleUnaryOperator change) {
     String words = how.replace("{}", use.symbol(i).name());
-    if (use.isGiven(i)) {
-      long bits = Double.doubleToLongBits(use.input(i));
-      String unit = use.symbol(i).unit();
-      if (seen.add(List.of(slip, how, bits, unit))) {
-        add(slip, use, words, (at, x) -> at.law(withGiven(at, x, bits, unit, change)));
-      }
-    } else {
-      add(
-          slip,
-          use,
-          words,
-          (at, x) -> {
-            if (at.index() != use.index()) {
-              return at.law(x);
-            }
-            double[] changed = x.clone();
-            changed[i] = change.applyAsDouble(x[i]);
-            return at.law(changed);
-          });
+    Set<Input> alone = Set.of(new Input(use.index(), i));
+    if (!use.isGiven(i)) {
+      add(slip, use, Reach.BETWEEN, words, changed(alone, change));
+      return;
+    }
+    String meaning = use.symbol(i).meaning();
+    Set<Input> named = same(use, i, symbol -> symbol.meaning().equals(meaning));
+    Set<Input> every = same(use, i, symbol -> true);
+    if (seen.add(List.of(slip, how, named))) {
+      add(slip, use, Reach.GIVEN, words, changed(named, change));
+    }
+    if (isPure(use.symbol(i)) && seen.add(List.of(slip, how, alone))) {
+      add(slip, use, Reach.GIVEN, words + ", there alone", changed(alone, change));
+    }
+    if (seen.add(List.of(slip, how, every))) {
+      add(slip, use, Reach.SEVERAL, words + ", and wherever it stands", changed(every, change));
     }
   }
 
-  private static double[] withGiven(
-      Chain.Use use, double[] numbers, long bits, String unit, DoubleUnaryOperator change) {
-    double[] changed = numbers.clone();
-    for (int k = 0; k < changed.length; k++) {
-      if (use.isGiven(k)
-          && Double.doubleToLongBits(use.input(k)) == bits
-          && use.symbol(k).unit().equals(unit)) {
-        changed[k] = change.applyAsDouble(numbers[k]);
+  private static Chain.Way changed(Set<Input> inputs, DoubleUnaryOperator change) {
+    return (at, x) -> {
+      double[] changed = x.clone();
+      for (int k = 0; k < changed.length; k++) {
+        if (inputs.contains(new Input(at.index(), k))) {
+          changed[k] = change.applyAsDouble(x[k]);
+        }
+      }
+      return at.law(changed);
+    };
+  }
+
+  /** Where a given number stands, under a symbol of a sort. */
+  private Set<Input> same(Chain.Use use, int i, Predicate<Symbol> sort) {
+    Set<Input> found = new LinkedHashSet<>();
+    for (int index : open) {
+      Chain.Use other = chain.uses().get(index);
+      for (int k = 0; k < other.count(); k++) {
+        if (other.isGiven(k)
+            && Double.compare(other.input(k), use.input(i)) == 0
+            && other.symbol(k).unit().equals(use.symbol(i).unit())
+            && sort.test(other.symbol(k))) {
+          found.add(new Input(index, k));
+        }
       }
     }
-    return changed;
+    return found;
   }
 
   /** Changes all numbers of a sort that are given to the uses behind, or put in here. */
@@ -332,19 +501,13 @@ final class Trials {
     for (double factor : factors) {
       for (double f : new double[] {factor, 1 / factor}) {
         String how = what + " times " + QuantityText.number(f, 5);
-        add(
-            slip,
-            use,
-            how,
-            (at, x) -> {
-              double[] changed = x.clone();
-              for (int k = 0; k < changed.length; k++) {
-                if (at.index() == use.index() && sort.test(at.symbol(k))) {
-                  changed[k] *= f;
-                }
-              }
-              return at.law(changed);
-            });
+        Set<Input> inputs = new LinkedHashSet<>();
+        for (int k = 0; k < use.count(); k++) {
+          if (sort.test(use.symbol(k))) {
+            inputs.add(new Input(use.index(), k));
+          }
+        }
+        add(slip, use, Reach.SEVERAL, how, changed(inputs, x -> x * f));
       }
     }
   }
@@ -358,13 +521,15 @@ final class Trials {
     }
     Map<String, String> units = new LinkedHashMap<>();
     use.formula().inputs().forEach(symbol -> units.put(symbol.name(), symbol.unit()));
-    rewrite(use, equation, Slip.PI_IS_THREE, "pi", term -> isPi(term) ? three() : term);
+    rewrite(
+        use, equation, Slip.PI_IS_THREE, Reach.GIVEN, "pi", term -> isPi(term) ? three() : term);
     trigonometry(use, equation);
     powers(use, equation, units);
+    signs(use, equation);
     legs(use);
     withoutWeight(use, equation);
     for (String text : ONE_SIDE.getOrDefault(use.formula().id(), List.of())) {
-      replace(use, Slip.ROPE_ON_ONE_SIDE, text, Equation.parse(text));
+      replace(use, Slip.ROPE_ON_ONE_SIDE, Reach.GIVEN, text, Equation.parse(text));
     }
   }
 
@@ -383,11 +548,12 @@ final class Trials {
           use,
           equation,
           Slip.SINE_FOR_COSINE,
+          Reach.GIVEN,
           "one of them",
           term -> term.equals(call) ? swapped(term) : term);
     }
     if (calls.size() > 1) {
-      rewrite(use, equation, Slip.SINE_FOR_COSINE, "all of them", Trials::swapped);
+      rewrite(use, equation, Slip.SINE_FOR_COSINE, Reach.SEVERAL, "all of them", Trials::swapped);
     }
   }
 
@@ -403,18 +569,34 @@ final class Trials {
 
   private void powers(Chain.Use use, Equation equation, Map<String, String> units) {
     Set<Integer> exponents = new LinkedHashSet<>();
-    for (Term power : parts(equation, term -> exponent(term) > 0)) {
-      exponents.add(exponent(power));
-      sizes(power, units).forEach(size -> power(use, equation, units, size, power::equals));
-    }
+    List<Term> powers = parts(equation, term -> exponent(term) > 0);
+    powers.forEach(power -> exponents.add(exponent(power)));
     for (int exponent : exponents) {
-      List<Term> alike = parts(equation, term -> exponent(term) == exponent);
-      if (alike.size() > 1) {
-        Set<Double> sizes = new LinkedHashSet<>();
-        alike.forEach(power -> sizes.addAll(sizes(power, units)));
-        sizes.forEach(size -> power(use, equation, units, size, alike::contains));
+      List<Term> alike = new ArrayList<>(powers);
+      alike.removeIf(power -> exponent(power) != exponent);
+      if (exponent == 2) {
+        alike.addAll(parts(equation, term -> isArea(term, units)));
+      }
+      Set<Double> sizes = new LinkedHashSet<>();
+      alike.forEach(power -> sizes.addAll(sizes(power, units)));
+      sizes.forEach(size -> power(use, equation, units, size, Reach.GIVEN, alike::contains));
+    }
+    if (powers.size() > 1) {
+      for (Term power : powers) {
+        sizes(power, units)
+            .forEach(size -> power(use, equation, units, size, Reach.BETWEEN, power::equals));
       }
     }
+  }
+
+  /** A product of two lengths, which stands for a square where both are the same. */
+  private static boolean isArea(Term term, Map<String, String> units) {
+    return term instanceof Term.Joined joined
+        && joined.sign() == '*'
+        && joined.left() instanceof Term.Name left
+        && joined.right() instanceof Term.Name right
+        && units.getOrDefault(left.name(), "1").equals("m")
+        && units.getOrDefault(right.name(), "1").equals("m");
   }
 
   /** Tries one power less and more, where the person works in a unit of a size. */
@@ -423,12 +605,14 @@ final class Trials {
       Equation equation,
       Map<String, String> units,
       double size,
+      Reach reach,
       Predicate<Term> which) {
     for (int more : new int[] {-1, 1}) {
       rewrite(
           use,
           equation,
           Slip.WRONG_POWER,
+          reach,
           more < 0 ? "one power less" : "one power more",
           term ->
               which.test(term)
@@ -439,7 +623,8 @@ final class Trials {
 
   private static Term raised(Term power, int more, double size) {
     Term base = ((Term.Joined) power).left();
-    Term other = new Term.Joined('^', base, new Term.Num(String.valueOf(exponent(power) + more)));
+    int exponent = Math.max(2, exponent(power));
+    Term other = new Term.Joined('^', base, new Term.Num(String.valueOf(exponent + more)));
     Term unit = new Term.Num(QuantityText.number(size));
     return new Term.Joined(more < 0 ? '*' : '/', other, unit);
   }
@@ -469,6 +654,41 @@ final class Trials {
     return sizes;
   }
 
+  /** Forces and moments have signs, and what has a difference in it or an angle; sizes have not. */
+  private void signs(Chain.Use use, Equation equation) {
+    List<Term> sums = parts(equation, Trials::isSum);
+    boolean signed =
+        Set.of("N", "N.m").contains(use.formula().result().unit())
+            || sums.stream().anyMatch(sum -> ((Term.Joined) sum).sign() == '-')
+            || !parts(equation, term -> swapped(term) != term).isEmpty();
+    if (!signed) {
+      return;
+    }
+    for (Term sum : sums) {
+      for (Term other : otherwise((Term.Joined) sum)) {
+        rewrite(
+            use,
+            equation,
+            Slip.WRONG_SIGN,
+            Reach.GIVEN,
+            "a sum for a difference, or the reverse",
+            term -> term.equals(sum) ? other : term);
+      }
+    }
+  }
+
+  private static boolean isSum(Term term) {
+    return term instanceof Term.Joined joined && (joined.sign() == '+' || joined.sign() == '-');
+  }
+
+  /** A sum as a difference either way; a difference as a sum, or the other way. */
+  private static List<Term> otherwise(Term.Joined sum) {
+    char sign = sum.sign() == '+' ? '-' : '+';
+    return List.of(
+        new Term.Joined(sign, sum.left(), sum.right()),
+        new Term.Joined('-', sum.right(), sum.left()));
+  }
+
   private void legs(Chain.Use use) {
     int first = -1;
     int second = -1;
@@ -479,18 +699,38 @@ final class Trials {
     if (first >= 0 && second >= 0) {
       both(use, first, second);
       both(use, second, first);
+      if (use.formula().result().unit().equals("N")) {
+        int one = first;
+        int other = second;
+        String how = use.symbol(first).name() + " + " + use.symbol(second).name();
+        add(
+            Slip.LEGS_ADDED,
+            use,
+            Reach.GIVEN,
+            how,
+            (at, x) -> at.index() == use.index() ? x[one] + x[other] : at.law(x));
+      }
+    }
+    if (use.formula().result().meaning().equals("force on the point over rope tension")) {
+      add(
+          Slip.LEGS_ADDED,
+          use,
+          Reach.GIVEN,
+          "2 as " + use.formula().result().name(),
+          (at, x) -> at.index() == use.index() ? 2 : at.law(x));
     }
   }
 
-  private void both(Chain.Use use, int taken, int left) {
+  private void both(Chain.Use use, int kept, int left) {
     add(
         Slip.ONE_TENSION,
         use,
-        use.symbol(taken).name() + " for both",
+        Reach.GIVEN,
+        use.symbol(kept).name() + " for both",
         (at, x) -> {
           double[] changed = x.clone();
           if (at.index() == use.index()) {
-            changed[left] = x[taken];
+            changed[left] = x[kept];
           }
           return at.law(changed);
         });
@@ -499,7 +739,7 @@ final class Trials {
   private void withoutWeight(Chain.Use use, Equation equation) {
     String text = WITHOUT_WEIGHT.get(use.formula().id());
     if (text != null) {
-      replace(use, Slip.NO_OWN_WEIGHT, text, Equation.parse(text));
+      replace(use, Slip.NO_OWN_WEIGHT, Reach.GIVEN, text, Equation.parse(text));
       return;
     }
     Set<String> heavy = new LinkedHashSet<>();
@@ -508,7 +748,13 @@ final class Trials {
         heavy.add(symbol.name());
       }
     }
-    rewrite(use, equation, Slip.NO_OWN_WEIGHT, "the summand with it", term -> lighter(term, heavy));
+    rewrite(
+        use,
+        equation,
+        Slip.NO_OWN_WEIGHT,
+        Reach.GIVEN,
+        "the summand with it",
+        term -> lighter(term, heavy));
   }
 
   /** A sum or difference without the side that holds the weight, if only one side does. */
@@ -550,17 +796,23 @@ final class Trials {
   }
 
   private void rewrite(
-      Chain.Use use, Equation equation, Slip slip, String how, UnaryOperator<Term> change) {
+      Chain.Use use,
+      Equation equation,
+      Slip slip,
+      Reach reach,
+      String how,
+      UnaryOperator<Term> change) {
     Equation changed = equation.rewritten(change);
     if (!changed.equals(equation)) {
-      replace(use, slip, how, changed);
+      replace(use, slip, reach, how, changed);
     }
   }
 
-  private void replace(Chain.Use use, Slip slip, String how, Equation equation) {
+  private void replace(Chain.Use use, Slip slip, Reach reach, String how, Equation equation) {
     add(
         slip,
         use,
+        reach,
         how,
         (at, x) -> at.index() == use.index() ? equation.value(named(at, x)) : at.law(x));
   }
@@ -577,29 +829,26 @@ final class Trials {
 
   private void result(Chain.Use use) {
     Symbol result = use.formula().result();
+    String name = result.name();
     if (result.unit().equals("N") || result.unit().equals("kg")) {
-      times(use, Slip.MASS_FOR_FORCE, GRAVITY);
-      times(use, Slip.POUND_MASS_FOR_FORCE, GRAVITY_IN_FEET);
+      for (double gravity : gravities()) {
+        times(use, Slip.MASS_FOR_FORCE, gravity);
+      }
+      times(use, Slip.POUND_MASS_FOR_FORCE, taken / FOOT);
     }
     if (isPeak(result)) {
       weight(use)
           .ifPresent(
-              weight ->
-                  add(
-                      Slip.STATIC_FOR_PEAK,
-                      use,
-                      "the weight as " + result.name(),
-                      (at, x) -> at.index() == use.index() ? weight : at.law(x)));
+              weight -> resulting(use, Slip.STATIC_FOR_PEAK, "the weight as " + name, x -> weight));
     }
     if (isTensionRatio(result)) {
-      add(
-          Slip.FRICTION_REVERSED,
-          use,
-          "1 over " + result.name(),
-          (at, x) -> at.index() == use.index() ? 1 / at.law(x) : at.law(x));
+      resulting(use, Slip.FRICTION_REVERSED, "1 over " + name, x -> 1 / x);
     }
     if (result.meaning().contains("wraps")) {
       times(use, Slip.WRAPS_FOR_RADIANS, FULL_TURN);
+    }
+    if (result.least() < 0) {
+      resulting(use, Slip.WRONG_SIGN, "the other sign as " + name, x -> -x);
     }
     for (double factor : conversions(result)) {
       times(use, Slip.CONVERSION, factor);
@@ -609,16 +858,18 @@ final class Trials {
   private void times(Chain.Use use, Slip slip, double factor) {
     String text = QuantityText.number(factor, 5);
     String name = use.formula().result().name();
+    resulting(use, slip, name + " over " + text, x -> x / factor);
+    resulting(use, slip, name + " times " + text, x -> x * factor);
+  }
+
+  /** Changes the result of one use. */
+  private void resulting(Chain.Use use, Slip slip, String how, DoubleUnaryOperator change) {
     add(
         slip,
         use,
-        name + " over " + text,
-        (at, x) -> at.index() == use.index() ? at.law(x) / factor : at.law(x));
-    add(
-        slip,
-        use,
-        name + " times " + text,
-        (at, x) -> at.index() == use.index() ? at.law(x) * factor : at.law(x));
+        use.index() == target ? Reach.WRITTEN : Reach.BETWEEN,
+        how,
+        (at, x) -> at.index() == use.index() ? change.applyAsDouble(at.law(x)) : at.law(x));
   }
 
   /** Friction the wrong way round, or none, at all points together. */
@@ -634,41 +885,69 @@ final class Trials {
       add(
           Slip.FRICTION_REVERSED,
           first,
+          Reach.SEVERAL,
           "1 over " + first.formula().result().name() + where,
           (at, x) -> isTensionRatio(at.formula().result()) ? 1 / at.law(x) : at.law(x));
       add(
           Slip.NO_FRICTION,
           first,
+          Reach.SEVERAL,
           "1 as " + first.formula().result().name() + where,
           (at, x) -> isTensionRatio(at.formula().result()) ? 1 : at.law(x));
     }
   }
 
   private void rounding() {
+    Chain.Use last = chain.uses().get(target);
+    add(Slip.EARLY_ROUNDING, last, Reach.GIVEN, "too few figures", Chain.Way.OURS);
     for (int figures = MOST_ROUNDED; figures >= 1; figures--) {
-      int count = figures;
-      String words = figures == 1 ? " to 1 figure" : " to " + figures + " figures";
       for (int index : open) {
-        Chain.Use use = chain.uses().get(index);
-        add(
-            Slip.EARLY_ROUNDING,
-            use,
-            use.formula().result().name() + words,
-            (at, x) -> at.index() == use.index() ? rounded(at.law(x), count) : at.law(x));
-        add(
-            Slip.EARLY_ROUNDING,
-            use,
-            "what goes in" + words,
-            (at, x) -> at.law(at.index() == use.index() ? rounded(x, count) : x));
+        rounded(chain.uses().get(index), figures);
       }
-      if (open.size() > 1) {
+      if (open.size() > 1 && figures >= FEWEST_ROUNDED) {
+        int count = figures;
         add(
             Slip.EARLY_ROUNDING,
             chain.uses().get(open.iterator().next()),
-            "every step" + words,
+            Reach.SEVERAL,
+            "every step" + figures(figures),
             (at, x) -> at.law(rounded(x, count)));
       }
     }
+  }
+
+  /** Rounds what goes in and what comes out; to one figure only pure numbers and angles. */
+  private void rounded(Chain.Use use, int figures) {
+    Symbol result = use.formula().result();
+    if (figures >= FEWEST_ROUNDED || isPure(result)) {
+      resulting(
+          use, Slip.EARLY_ROUNDING, result.name() + figures(figures), x -> rounded(x, figures));
+    }
+    if (figures >= FEWEST_ROUNDED || use.formula().inputs().stream().anyMatch(Trials::isPure)) {
+      add(
+          Slip.EARLY_ROUNDING,
+          use,
+          Reach.BETWEEN,
+          "what goes in" + figures(figures),
+          (at, x) -> {
+            double[] changed = x.clone();
+            for (int k = 0; k < changed.length; k++) {
+              boolean rounds = figures >= FEWEST_ROUNDED || isPure(at.symbol(k));
+              if (at.index() == use.index() && rounds) {
+                changed[k] = rounded(x[k], figures);
+              }
+            }
+            return at.law(changed);
+          });
+    }
+  }
+
+  private static boolean isPure(Symbol symbol) {
+    return symbol.unit().equals("1") || symbol.unit().equals("rad");
+  }
+
+  private static String figures(int figures) {
+    return figures == 1 ? " to 1 figure" : " to " + figures + " figures";
   }
 
   private static double[] rounded(double[] numbers, int figures) {
@@ -685,7 +964,10 @@ final class Trials {
         : number;
   }
 
-  private void add(Slip slip, Chain.Use use, String how, Chain.Way way) {
-    all.add(new Trial(slip, use.formula().id(), how, way));
+  private void add(Slip slip, Chain.Use use, Reach reach, String how, Chain.Way way) {
+    double gravity = taken;
+    Chain.Way pulled =
+        gravity == stated ? way : (at, x) -> way.result(at, withGravity(at, x, gravity));
+    all.add(new Trial(slip, new Cause.Place(use.formula().id(), how), reach, pulled));
   }
 }

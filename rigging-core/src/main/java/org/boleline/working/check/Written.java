@@ -20,6 +20,9 @@ record Written(double value, double half, String unit, double factor) {
   private static final String NUMBER = "([-+]?[0-9]+(?:\\.[0-9]+)?(?:[eE][-+]?[0-9]{1,3})?)";
   private static final Pattern FORM = Pattern.compile(NUMBER + "(?: (\\S+))?");
 
+  /** Longer texts are no numbers that a person wrote. */
+  private static final int MOST_LENGTH = 60;
+
   /** Zeros at the end of a whole number may be figures or fill; beyond so many they are fill. */
   private static final int SURE_FIGURES = 3;
 
@@ -36,6 +39,15 @@ record Written(double value, double half, String unit, double factor) {
         + ")";
   }
 
+  /** What was written, for a refusal: in quotes, and not at any length. */
+  static String got(String text) {
+    return "\"" + brief(text) + "\"";
+  }
+
+  static String brief(String text) {
+    return text.length() <= MOST_LENGTH ? text : text.substring(0, MOST_LENGTH) + "...";
+  }
+
   /**
    * Reads a number, or nothing if the text has another form or another kind of unit.
    *
@@ -43,7 +55,7 @@ record Written(double value, double half, String unit, double factor) {
    */
   static Optional<Written> read(String text, Symbol symbol, int figures) {
     Matcher form = FORM.matcher(text.strip());
-    if (!form.matches()) {
+    if (text.length() > MOST_LENGTH || !form.matches()) {
       return Optional.empty();
     }
     String unit = form.group(2) == null ? "1" : form.group(2);

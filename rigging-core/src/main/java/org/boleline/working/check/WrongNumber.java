@@ -34,7 +34,8 @@ public record WrongNumber(Cause cause, double overRightRatio) {
    * @param sheet the worksheet
    * @param step one of its steps, whose result is not zero
    * @param unit the unit the person works in, such as {@code N}
-   * @return a number for each slip and each way it can be made that gives a finite one
+   * @return a number for each slip and each way it can be made that gives a finite one, the
+   *     likelier places first
    * @throws IllegalArgumentException if the step is not of the sheet or its result is zero
    */
   public static List<WrongNumber> all(Worksheet sheet, Step step, String unit) {
@@ -49,10 +50,10 @@ public record WrongNumber(Cause cause, double overRightRatio) {
       throw new IllegalArgumentException("step: wants a result other than zero, got zero");
     }
     List<WrongNumber> numbers = new ArrayList<>();
-    for (Trials.Trial trial : Trials.of(chain, target, Set.of(), Set.of(unit))) {
+    for (Trials.Trial trial : Trials.of(chain, target, Set.of(), Set.of(unit), 1)) {
       double ratio = chain.replay(target, Map.of(), trial.way()) / step.result();
       if (Double.isFinite(ratio)) {
-        numbers.add(new WrongNumber(new Cause(trial.slip(), trial.where(), trial.how()), ratio));
+        numbers.add(new WrongNumber(new Cause(trial.slip(), List.of(trial.place())), ratio));
       }
     }
     return numbers.stream().distinct().collect(Collectors.toUnmodifiableList());

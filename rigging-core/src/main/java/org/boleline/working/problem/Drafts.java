@@ -41,8 +41,14 @@ import org.boleline.working.Worksheets;
 /** How each kind of problem is drawn and worked. */
 final class Drafts {
   private static final double GRAVITY = 9.80665;
+  private static final String WITH_GRAVITY = " Take gravity as 9.80665 m/s2.";
   private static final double MOST_STRESS = 30e6;
   private static final double MOST_CATCH = 30e3;
+  private static final double LEAST_HAND = 20;
+  private static final double MOST_HAND = 400;
+
+  /** More is no log but a root flare. */
+  private static final double MOST_TAPER = 0.08;
 
   private Drafts() {}
 
@@ -187,10 +193,13 @@ final class Drafts {
   // Weights
 
   private static Draft weights(Level level, Draw draw) {
-    double length = draw.number(1, 4, 0.1);
+    // so much taper that the thickness in the middle will not do
+    boolean tapers = level != Level.FIRST;
+    double length = tapers ? draw.number(2, 9, 0.1) : draw.number(1, 4, 0.1);
     double large = draw.number(25, 70, 1);
     double density = draw.number(750, 1100, 10);
-    double small = level == Level.FIRST ? large : large - draw.number(3, 12, 1);
+    double small = tapers ? Math.rint(large * draw.number(0.3, 0.55, 0.01)) : large;
+    boolean fits = (large - small) / 100 <= MOST_TAPER * length;
     Log log =
         Log.of(
             Si.of(length, Kind.LENGTH),
@@ -206,28 +215,36 @@ final class Drafts {
               + text(large)
               + " cm thick all along"
               + green
-              + "What does it weigh?",
+              + "What does it weigh?"
+              + WITH_GRAVITY,
           Worksheets.of(log),
           "LOG-9",
           1,
           "N");
     }
     String log2 =
-        "A log is "
+        "The top of a stem is "
             + text(length)
             + " m long, "
             + text(large)
             + " cm thick at its large end and "
             + text(small)
             + " cm at its small end; it tapers evenly";
-    return level == Level.SECOND
-        ? Draft.of(log2 + green + "What does it weigh?", Worksheets.of(log), "LOG-9", 1, "N")
-        : Draft.of(
-            log2 + ". How far from the large end is its balance point?",
-            Worksheets.of(log),
-            "LOG-10",
-            1,
-            "m");
+    Draft draft =
+        level == Level.SECOND
+            ? Draft.of(
+                log2 + green + "What does it weigh?" + WITH_GRAVITY,
+                Worksheets.of(log),
+                "LOG-9",
+                1,
+                "N")
+            : Draft.of(
+                log2 + ". How far from the large end is its balance point?",
+                Worksheets.of(log),
+                "LOG-10",
+                1,
+                "m");
+    return draft.fitting(fits);
   }
 
   // Beams
@@ -310,7 +327,8 @@ final class Drafts {
                   + text(speed)
                   + " m/s when the rope comes taut, and is stopped over "
                   + text(way)
-                  + " m by a steady force. How great is that force?",
+                  + " m by a steady force. How great is that force?"
+                  + WITH_GRAVITY,
               Worksheets.of(stop),
               "DRO-3",
               1,
@@ -328,7 +346,8 @@ final class Drafts {
                   + text(fall)
                   + " m before the rope comes taut. The rope catches it like a spring of "
                   + text(stiffness)
-                  + " kN/m. What is the greatest tension?",
+                  + " kN/m. What is the greatest tension?"
+                  + WITH_GRAVITY,
               Worksheets.of(caught),
               "DRO-4",
               1,
@@ -366,7 +385,8 @@ final class Drafts {
                 + text(mu)
                 + ", the angle between the legs "
                 + text(legs)
-                + " degrees. What is the greatest tension of the load leg?",
+                + " degrees. What is the greatest tension of the load leg?"
+                + WITH_GRAVITY,
             sheet,
             "DRO-4",
             1,
@@ -401,7 +421,8 @@ final class Drafts {
     double mu = draw.number(0.12, 0.3, 0.01);
     double out = draw.number(0.8, 4, 0.1);
     double height = draw.number(8, 16, 0.5);
-    Motion motion = draw.either() ? Motion.LOWERING : Motion.RAISING;
+    boolean byHand = level == Level.SECOND;
+    Motion motion = byHand || draw.either() ? Motion.LOWERING : Motion.RAISING;
     String moved = motion == Motion.LOWERING ? "lowered" : "raised";
     Step weight = DropFormulas.WEIGHT_OF_PIECE.step(mass, GRAVITY);
     List<Line> lines = new ArrayList<>(List.of(new Line.Calculation("", weight)));
@@ -426,8 +447,9 @@ final class Drafts {
       lines.add(new Line.Calculation("", moment));
       return Draft.of(
           start
-              + "The tail comes straight down to a person below the point. What moment does the"
-              + " rigging bring to the base?",
+              + "The tail comes straight down to a winch that is anchored in the ground below the"
+              + " point. What moment does the rigging bring to the base?"
+              + WITH_GRAVITY,
           Worksheet.of("Tail straight down", lines),
           "EQU-27",
           1,
@@ -455,12 +477,13 @@ final class Drafts {
                   + (wraps == 1 ? " wrap" : " wraps")
                   + " on a lowering device with a coefficient of friction of "
                   + text(post)
-                  + ". What pull does the hand at the device need?",
+                  + ". What pull does the hand at the device need?"
+                  + WITH_GRAVITY,
               Worksheet.of("Redirects along the stem, and a lowering device", lines),
               hand,
               "N",
               true)
-          .fitting(hand.result() >= 20 && hand.result() <= 20e3);
+          .fitting(hand.result() >= LEAST_HAND && hand.result() <= MOST_HAND);
     }
     double below = draw.number(20, 65, 5);
     Step tail =
@@ -485,7 +508,8 @@ final class Drafts {
                 + " the lean, "
                 + text(below)
                 + " degrees below level. What moment does the rigging bring to the base? Count it"
-                + " positive toward the lean.",
+                + " positive toward the lean."
+                + WITH_GRAVITY,
             Worksheet.of("Tail to the foot of another tree", lines),
             "EQU-27",
             1,

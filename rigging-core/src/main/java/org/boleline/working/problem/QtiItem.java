@@ -1,12 +1,12 @@
 package org.boleline.working.problem;
 
 import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
-import org.boleline.units.QuantityText;
 
 /** A problem as an assessment item of QTI 2.1. */
 final class QtiItem {
@@ -124,12 +124,17 @@ final class QtiItem {
     xml.writeEndElement();
   }
 
-  /** A relative tolerance is in percent of the first of both numbers. */
+  /** An absolute tolerance: a relative one turns round where the answer is negative. */
   private void near(String number) throws XMLStreamException {
-    String percent = QuantityText.number(100 * problem.toleranceRatio());
+    String most =
+        new BigDecimal(number)
+            .abs()
+            .multiply(BigDecimal.valueOf(problem.toleranceRatio()))
+            .stripTrailingZeros()
+            .toPlainString();
     start("equal");
-    attribute("toleranceMode", "relative");
-    attribute("tolerance", percent + " " + percent);
+    attribute("toleranceMode", "absolute");
+    attribute("tolerance", most + " " + most);
     value("float", number);
     xml.writeEmptyElement("variable");
     attribute("identifier", RESPONSE);

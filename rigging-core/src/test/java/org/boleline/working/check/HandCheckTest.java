@@ -102,7 +102,7 @@ class HandCheckTest {
     String slack = Planted.written(2000 / Math.exp(0.2 * pi), "N", 6);
 
     assertThat(check(ring(), HandStep.of("T_slack", slack)).causes())
-        .startsWith(new Cause(Slip.PI_IS_THREE, "FRI-2", "w turned into radians"))
+        .startsWith(Cause.at(Slip.PI_IS_THREE, "FRI-2", "w turned into radians"))
         // a half turn is pi, and pi to one figure is three
         .extracting(Cause::slip)
         .containsExactly(Slip.PI_IS_THREE, Slip.EARLY_ROUNDING);
@@ -178,7 +178,7 @@ class HandCheckTest {
     assertThat(check.rows().get(0).outcome()).isEqualTo(HandRow.Outcome.AGREES);
     assertThat(check.causes())
         .containsExactly(
-            new Cause(Slip.EARLY_ROUNDING, "FRI-6", "the numbers written before, carried on"));
+            Cause.at(Slip.EARLY_ROUNDING, "FRI-6", "the numbers written before, carried on"));
     HandRow slack = check.rows().get(1);
     assertThat(slack.driftRatio().orElseThrow()).isCloseTo(1000 / 1066.9762 - 1, within(1e-6));
     assertThat(slack.ownPartRatio().orElseThrow()).isZero();
@@ -190,7 +190,7 @@ class HandCheckTest {
   @Test
   void a_number_of_too_few_figures_says_so() {
     assertThat(check(ring(), HandStep.of("t", "1.9")).causes())
-        .contains(new Cause(Slip.EARLY_ROUNDING, "FRI-2", "too few figures"));
+        .contains(Cause.at(Slip.EARLY_ROUNDING, "FRI-2", "too few figures"));
   }
 
   @Test

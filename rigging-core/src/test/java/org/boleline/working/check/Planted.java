@@ -48,6 +48,7 @@ import org.boleline.units.Kind;
 import org.boleline.units.Units;
 import org.boleline.wood.Log;
 import org.boleline.wood.Section;
+import org.boleline.working.EquilibriumFormulas;
 import org.boleline.working.RigWorksheets;
 import org.boleline.working.Worksheet;
 import org.boleline.working.Worksheets;
@@ -59,6 +60,10 @@ import tech.units.indriya.quantity.Quantities;
  */
 final class Planted {
   private static final double G = 9.80665;
+
+  /** As most books have it. */
+  private static final double ROUNDED_G = 9.81;
+
   private static final double FEET = 0.3048;
 
   /** Behind the id of a formula, for its second use. */
@@ -107,10 +112,14 @@ final class Planted {
     KINDS.put("two legs", Planted::twoLegs);
     KINDS.put("equal legs", Planted::equalLegs);
     KINDS.put("redirects", Planted::redirects);
+    KINDS.put("redirects with one angle", Planted::redirectsWithOneAngle);
+    KINDS.put("arrangement", Planted::arrangement);
     KINDS.put("wraps", Planted::wraps);
     KINDS.put("log", Planted::log);
+    KINDS.put("even log", Planted::evenLog);
     KINDS.put("section", Planted::section);
     KINDS.put("cantilever", Planted::cantilever);
+    KINDS.put("stout cantilever", Planted::stoutCantilever);
     KINDS.put("base moment", Planted::base);
     KINDS.put("stop", Planted::stop);
     KINDS.put("energy catch", Planted::energyCatch);
@@ -179,6 +188,8 @@ final class Planted {
                     newtons(t1), newtons(t2), IncludedAngle.of(degrees(Math.toDegrees(q))))))
         .plant(Slip.ONE_TENSION, "FOR-1", t1 * Math.sqrt(2 + 2 * cos))
         .plant(Slip.ONE_TENSION, "FOR-1", t2 * Math.sqrt(2 + 2 * cos))
+        .plant(Slip.LEGS_ADDED, "FOR-1", t1 + t2)
+        .plant(Slip.WRONG_SIGN, "FOR-1", Math.sqrt(t1 * t1 + t2 * t2 - 2 * t1 * t2 * cos))
         .plant(Slip.ANGLE_FOR_TURN, "FOR-1", Math.sqrt(t1 * t1 + t2 * t2 - 2 * t1 * t2 * cos))
         .plant(
             Slip.DEGREES_FOR_RADIANS,
@@ -204,6 +215,7 @@ final class Planted {
         .plant(Slip.HALF_ANGLE, "FOR-4", 2 * t * Math.cos(q / 4))
         .plant(Slip.SINE_FOR_COSINE, "FOR-3", 2 * Math.sin(q / 2))
         .plant(Slip.ANGLE_FOR_TURN, "FOR-3", 2 * Math.cos((Math.PI - q) / 2))
+        .plant(Slip.LEGS_ADDED, "FOR-4", 2 * t)
         .plant(Slip.MASS_FOR_FORCE, "FOR-4", 2 * t / G * Math.cos(q / 2), "FOR-3")
         .plant(Slip.CONVERSION, "FOR-4", 2 * t / 1000 * Math.cos(q / 2));
   }
@@ -234,6 +246,62 @@ final class Planted {
         .plant(Slip.NO_FRICTION, "FRI-6 (2)", load / t1, "FRI-6");
   }
 
+  /** The angle between the legs of the first point is the turn at the second. */
+  private static Sheet redirectsWithOneAngle(SplittableRandom random) {
+    double mu = between(random, 0.1, 0.35);
+    double over = between(random, 0.1, 0.35);
+    double angle = Math.toRadians(20 + 5 * random.nextInt(12));
+    double load = between(random, 500, 6000);
+    double right = load / Math.exp(mu * (Math.PI - angle));
+    double wrong = load / Math.exp(mu * angle);
+    double t2 = Math.exp(over * angle);
+    double cos = Math.cos(Math.PI - angle);
+    return new Sheet(
+            Worksheets.ofChain(
+                Motion.LOWERING,
+                newtons(load),
+                List.of(new FrictionRing(mu), new FrictionRing(over)),
+                List.of(
+                    Turn.between(IncludedAngle.of(degrees(Math.toDegrees(angle)))),
+                    Turn.of(degrees(Math.toDegrees(angle))))))
+        .plant(Slip.ANGLE_FOR_TURN, "FRI-6", wrong)
+        .plant(Slip.ANGLE_FOR_TURN, "FRI-6 (2)", wrong / t2)
+        .plant(Slip.ANGLE_FOR_TURN, "FOR-1 (2)", legs(wrong, wrong / t2, cos))
+        .plant(Slip.ANGLE_FOR_TURN, "FOR-1 (2)", legs(right, right / t2, -cos), "FRI-6 (2)")
+        .plant(Slip.LEGS_ADDED, "FOR-1 (2)", right + right / t2)
+        .plant(Slip.ONE_TENSION, "FOR-1 (2)", right * Math.sqrt(2 + 2 * cos));
+  }
+
+  private static double legs(double t1, double t2, double cos) {
+    return Math.sqrt(t1 * t1 + t2 * t2 + 2 * t1 * t2 * cos);
+  }
+
+  /** Tail to the foot of another tree, as a sum of moments. */
+  private static Sheet arrangement(SplittableRandom random) {
+    double weight = between(random, 800, 4000);
+    double tail = weight / between(random, 1.2, 2.5);
+    double below = between(random, 0.3, 1.2);
+    double out = between(random, 0.8, 4);
+    double height = between(random, 8, 16);
+    double level = tail * Math.cos(below);
+    double plumb = tail * Math.sin(below);
+    double swappedPull = weight + level;
+    return new Sheet(
+            Worksheet.ofSteps(
+                "Tail to the foot of another tree",
+                List.of(
+                    EquilibriumFormulas.LEVEL_PART.step(tail, below),
+                    EquilibriumFormulas.PLUMB_PART.step(tail, below),
+                    EquilibriumFormulas.FORCE_SUM.step(weight, plumb),
+                    EquilibriumFormulas.OVERTURNING.step(weight + plumb, out, level, height))))
+        .plant(Slip.SINE_FOR_COSINE, "EQU-25", plumb)
+        .plant(Slip.SINE_FOR_COSINE, "EQU-27", swappedPull * out - plumb * height)
+        .plant(Slip.SINE_FOR_COSINE, "EQU-27", swappedPull * out - level * height, "EQU-25")
+        .plant(Slip.WRONG_SIGN, "EQU-27", (weight + plumb) * out + level * height)
+        .plant(Slip.WRONG_SIGN, "EQU-27", level * height - (weight + plumb) * out)
+        .plant(Slip.DEGREES_FOR_RADIANS, "EQU-26", tail * Math.sin(Math.toDegrees(below)));
+  }
+
   private static Sheet wraps(SplittableRandom random) {
     double mu = between(random, 0.1, 0.3);
     double tight = between(random, 2000, 9000);
@@ -260,10 +328,30 @@ final class Planted {
         .plant(Slip.DIAMETER_FOR_RADIUS, "LOG-8", volume / 4 * density)
         .plant(Slip.PI_IS_THREE, "LOG-1", volume * 3 / Math.PI)
         .plant(Slip.PI_IS_THREE, "LOG-9", volume * 3 / Math.PI * density * G)
+        .plant(Slip.PI_IS_THREE, "LOG-9", volume * 3 / Math.PI * density * ROUNDED_G)
+        .plant(Slip.DIAMETER_FOR_RADIUS, "LOG-9", volume * 4 * density * ROUNDED_G)
+        .plant(Slip.OTHER_GRAVITY, "LOG-9", volume * density * 10)
         .plant(Slip.CONVERSION, "LOG-1", volume * 1e4)
         .plant(Slip.CONVERSION, "LOG-1", volume / FEET)
         .plant(Slip.MASS_FOR_FORCE, "LOG-9", volume * density, "LOG-1", "LOG-8")
         .plant(Slip.POUND_MASS_FOR_FORCE, "LOG-9", volume * density * G * G / FEET, "LOG-8");
+  }
+
+  /** A log without taper, as a cylinder. */
+  private static Sheet evenLog(SplittableRandom random) {
+    double length = between(random, 1, 5);
+    double thick = between(random, 0.25, 0.8);
+    double density = between(random, 700, 1100);
+    double weight = Math.PI / 4 * thick * thick * length * density * G;
+    return new Sheet(
+            Worksheets.of(
+                Log.of(
+                    metres(length), metres(thick), metres(thick), kilogramsPerCubicMetre(density))))
+        .plant(Slip.WRONG_POWER, "LOG-1", Math.PI / 4 * thick * length)
+        .plant(Slip.WRONG_POWER, "LOG-9", weight / thick)
+        .plant(Slip.DIAMETER_FOR_RADIUS, "LOG-9", weight * 4)
+        .plant(Slip.DIAMETER_FOR_RADIUS, "LOG-9", weight * 4 / G * 9.8)
+        .plant(Slip.OTHER_GRAVITY, "LOG-9", weight / G * 10);
   }
 
   private static Sheet section(SplittableRandom random) {
@@ -314,6 +402,30 @@ final class Planted {
         .plant(Slip.DIAMETER_FOR_RADIUS, "BEA-6", move * 16)
         .plant(Slip.MASS_FOR_FORCE, "BEA-6", move / G)
         .plant(Slip.CONVERSION, "BEA-6", move * 1000);
+  }
+
+  /** So little taper that the greatest stress is at the base. */
+  private static Sheet stoutCantilever(SplittableRandom random) {
+    double length = between(random, 4, 15);
+    double base = between(random, 0.3, 0.8);
+    double tip = base * between(random, 0.7, 0.95);
+    double modulus = between(random, 5, 12) * 1e9;
+    double force = between(random, 200, 3000);
+    double move =
+        64 * force * Math.pow(length, 3) / (3 * Math.PI * modulus * Math.pow(base, 3) * tip);
+    return new Sheet(
+            Worksheets.of(
+                TaperedCantilever.of(
+                    metres(length),
+                    metres(base),
+                    metres(tip),
+                    Quantities.getQuantity(modulus, Units.PASCAL),
+                    newtons(force))))
+        .plant(Slip.DIAMETER_FOR_RADIUS, "BEA-6", move * 2)
+        .plant(Slip.DIAMETER_FOR_RADIUS, "BEA-6", move * 8)
+        .plant(Slip.DIAMETER_FOR_RADIUS, "BEA-6", move / 2)
+        .plant(Slip.WRONG_POWER, "BEA-6", move / length)
+        .plant(Slip.CONVERSION, "BEA-6", move * 1e6);
   }
 
   /** A stem whose own weight bends it, the same in every case. */
@@ -378,6 +490,9 @@ final class Planted {
         .plant(Slip.STATIC_FOR_PEAK, "DRO-3", mass * G)
         .plant(Slip.MASS_FOR_FORCE, "DRO-1", mass)
         .plant(Slip.MASS_FOR_FORCE, "DRO-3", right / G, "DRO-1")
+        .plant(Slip.OTHER_GRAVITY, "DRO-1", mass * 10)
+        .plant(Slip.WRONG_SIGN, "DRO-3", mass * (G - speed * speed / (2 * way)))
+        .plant(Slip.CONVERSION, "DRO-3", mass * (ROUNDED_G + speed * speed / (2 * way * 1000)))
         .plant(Slip.WRONG_POWER, "DRO-3", mass * (G + speed / (2 * way)))
         .plant(Slip.CONVERSION, "DRO-3", mass * (G + speed * speed / (2 * way * 100)));
   }
@@ -400,6 +515,8 @@ final class Planted {
         .plant(Slip.MASS_FOR_FORCE, "DRO-4", peak(mass, stiffness, fall))
         .plant(Slip.POUND_MASS_FOR_FORCE, "DRO-1", weight * G / FEET)
         .plant(Slip.CONVERSION, "DRO-4", peak(weight, stiffness / 1000, fall), "DRO-1")
+        .plant(Slip.CONVERSION, "DRO-4", peak(mass * ROUNDED_G, stiffness / 1000, fall))
+        .plant(Slip.WRONG_SIGN, "DRO-4", peak - 2 * weight)
         .plant(Slip.CONVERSION, "DRO-8", peak / stiffness * 1000, "DRO-4")
         .plant(Slip.STATIC_FOR_PEAK, "DRO-8", weight / stiffness, "DRO-1", "DRO-4");
   }

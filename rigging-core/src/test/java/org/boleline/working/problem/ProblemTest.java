@@ -100,7 +100,7 @@ class ProblemTest {
         double square = large * large + large * small + small * small;
         yield problem.level() == Level.THIRD
             ? x[0] / 4 * (large * large + 2 * large * small + 3 * small * small) / square
-            : Math.PI / 12 * x[0] * square * x[x.length - 1] * G;
+            : Math.PI / 12 * x[0] * square * x[problem.level() == Level.FIRST ? 2 : 3] * G;
       }
       case BEAMS ->
           switch (problem.level()) {
@@ -296,7 +296,15 @@ class ProblemTest {
     assertThat(parts.subList(5, parts.size())).hasSize(slips + 2).containsOnly("modalFeedback");
     NodeList equal = item.getElementsByTagName("equal");
     assertThat(equal.getLength()).isEqualTo(slips + 1);
-    assertThat(((Element) equal.item(0)).getAttribute("tolerance")).isEqualTo("1 1");
+    Element right = (Element) equal.item(0);
+    assertThat(right.getAttribute("toleranceMode")).isEqualTo("absolute");
+    double tolerance = 0.01 * Math.abs(Double.parseDouble(problem.answer().split(" ", 2)[0]));
+    assertThat(right.getAttribute("tolerance").split(" "))
+        .hasSize(2)
+        .allSatisfy(
+            most ->
+                assertThat(Double.parseDouble(most))
+                    .isCloseTo(tolerance, within(1e-9 * tolerance)));
     assertThat(item.getElementsByTagName("textEntryInteraction").getLength()).isOne();
     assertThat(item.getElementsByTagName("correctResponse").item(0).getTextContent())
         .isEqualTo(problem.answer().split(" ", 2)[0]);
@@ -304,6 +312,80 @@ class ProblemTest {
         .isEqualTo(problem.question());
     assertThat(item.getElementsByTagName("rubricBlock").item(0).getTextContent())
         .isEqualTo(problem.solution().plainText());
+  }
+
+  /** The mean diameter all along is no way to weigh what tapers so much. */
+  @Test
+  void a_cylinder_of_the_mean_diameter_does_not_agree_for_a_piece_that_tapers() {
+    for (long seed = 0; seed < CHECKED; seed++) {
+      Problem problem = Problem.of(ProblemKind.WEIGHTS, Level.SECOND, seed);
+      Step volume = problem.solution().steps().get(0);
+      assertThat(volume.formula().id()).isEqualTo("LOG-1");
+      double mean = (volume.input(1) + volume.input(2)) / 2;
+      double share = Math.PI / 4 * mean * mean * volume.input(0) / volume.result();
+
+      String cylinder = QuantityText.number(share * problem.answerStep().result(), 4) + " N";
+      assertThat(problem.check(cylinder).departure()).as(problem.question()).isPresent();
+    }
+  }
+
+  /** How hard a hand pulls: common practice, no source. */
+  @Test
+  void no_hand_is_asked_for_more_than_a_hand_can_do() {
+    for (long seed = 0; seed < CHECKED; seed++) {
+      Problem problem = Problem.of(ProblemKind.ARRANGEMENTS, Level.SECOND, seed);
+      assertThat(problem.question()).contains("lowered").contains("hand");
+      assertThat(problem.answerStep().result()).isBetween(20.0, 400.0);
+      assertThat(Problem.of(ProblemKind.ARRANGEMENTS, Level.FIRST, seed).question())
+          .doesNotContain("person")
+          .doesNotContain("hand");
+    }
+  }
+
+  @Test
+  void a_rope_that_turns_by_more_than_half_a_circle_has_no_angle_between_its_legs() {
+    int wide = 0;
+    for (long seed = 0; seed < CHECKED; seed++) {
+      Problem problem = Problem.of(ProblemKind.FRICTION, Level.FIRST, seed);
+      if (problem.question().contains("turns 270") || problem.question().contains("turns 360")) {
+        wide++;
+        assertThat(problem.wrongAnswers())
+            .extracting(wrong -> wrong.cause().slip())
+            .doesNotContain(Slip.ANGLE_FOR_TURN, Slip.HALF_ANGLE);
+      }
+    }
+    assertThat(wide).isGreaterThan(CHECKED / 6);
+  }
+
+  /** The angle between the legs of the ring is the turn at the sheave; the slip is at the ring. */
+  @Test
+  void equal_numbers_of_two_points_are_not_changed_together() {
+    int alike = 0;
+    for (long seed = 0; seed < 2000; seed++) {
+      Problem problem = Problem.of(ProblemKind.REDIRECTS, Level.THIRD, seed);
+      List<Step> steps = problem.solution().steps();
+      Step ring = steps.get(0);
+      Step sheave =
+          steps.stream()
+              .filter(step -> step.formula().id().equals("FRI-3"))
+              .findFirst()
+              .orElseThrow();
+      double turn = sheave.input(1);
+      if (Math.abs(Math.PI - ring.input(1) - turn) > 1e-9) {
+        continue;
+      }
+      alike++;
+      double load = steps.get(1).input(0);
+      double slack = load / Math.exp(ring.input(0) * (Math.PI - ring.input(1)));
+      double behind = slack / sheave.result();
+      double wrong =
+          Math.sqrt(slack * slack + behind * behind - 2 * slack * behind * Math.cos(turn));
+      assertThat(problem.check(QuantityText.number(wrong, 5) + " N").causes())
+          .as(problem.toString())
+          .extracting(Cause::slip)
+          .contains(Slip.ANGLE_FOR_TURN);
+    }
+    assertThat(alike).isGreaterThan(50);
   }
 
   @Test
