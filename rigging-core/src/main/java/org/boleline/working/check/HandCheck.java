@@ -319,8 +319,9 @@ public final class HandCheck {
         causes = List.of(Cause.at(Slip.EARLY_ROUNDING, entry.use.formula().id(), how));
         return;
       }
-      Set<String> units =
-          entries.stream().map(one -> one.written.unit()).collect(Collectors.toSet());
+      PersonsUnits units =
+          PersonsUnits.of(
+              entries.stream().map(one -> one.written.unit()).collect(Collectors.toSet()));
       double ours = entry.use.step().result();
       Map<Integer, Double> rightly = new LinkedHashMap<>();
       before.keySet().forEach(i -> rightly.put(i, chain.uses().get(i).step().result()));

@@ -13,28 +13,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.boleline.explain.Symbol;
-import org.boleline.internal.notation.Equation;
-import org.boleline.internal.notation.Term;
 import org.boleline.units.QuantityText;
 
 /** All slips that can be tried on the uses of formulas that stand behind one number. */
 final class Trials {
-  /** What a slip changes, the likeliest first. */
-  enum Reach {
-    /** A number that is given, or the formula. */
-    GIVEN,
-    /** The number that the person wrote. */
-    WRITTEN,
-    /** A number on the way to it. */
-    BETWEEN,
-    /** Several numbers at once. */
-    SEVERAL
-  }
-
   /**
    * One slip at one place.
    *
@@ -48,13 +33,12 @@ final class Trials {
   /** One number put in: of which use, and which of its numbers. */
   private record Input(int use, int index) {}
 
-  private static final double FOOT = 0.3048;
   private static final double STANDARD_GRAVITY = 9.80665;
 
   /** The acceleration of gravity as people take it, in m/s2. */
   private static final List<Double> METRIC_GRAVITY = List.of(STANDARD_GRAVITY, 9.81, 9.8);
 
-  private static final List<Double> FOOT_GRAVITY = List.of(32.2 * FOOT);
+  private static final List<Double> FOOT_GRAVITY = List.of(32.2 * PersonsUnits.FOOT);
 
   /** A number of fewer figures fits 9.81 where it fits 9.80665, nearly always. */
   private static final double TELLS_GRAVITY = 1e-3;
@@ -62,7 +46,7 @@ final class Trials {
   /** What it is rounded to, which is a slip: too rough for three figures. */
   private static final double ROUGH_GRAVITY = 10;
 
-  private static final double ROUGH_FOOT_GRAVITY = 32 * FOOT;
+  private static final double ROUGH_FOOT_GRAVITY = 32 * PersonsUnits.FOOT;
 
   private static final String ACCELERATION = "m/s2";
   private static final double FULL_TURN = 2 * Math.PI;
@@ -71,74 +55,10 @@ final class Trials {
   /** To how many figures people round numbers with a unit at least. */
   private static final int FEWEST_ROUNDED = 2;
 
-  private static final int LEAST_POWER = 2;
-  private static final int MOST_POWER = 4;
-
-  /** Factors between units of the same system that get lost, by the unit of the number. */
-  private static final Map<String, List<Double>> METRIC =
-      Map.of(
-          "m", List.of(100.0, 1000.0),
-          "m2", List.of(1e4, 1e6),
-          "m3", List.of(1000.0, 1e6, 1e9),
-          "m4", List.of(1e8, 1e12),
-          "N", List.of(1000.0),
-          "N/m", List.of(1000.0),
-          "N.m", List.of(100.0, 1000.0),
-          "Pa", List.of(1000.0, 1e6),
-          "J", List.of(1000.0),
-          "kg", List.of(1000.0));
-
-  /** Centimetres and millimetres: diameters are given in either. */
-  private static final double CENTIMETRE_IN_MILLIMETRES = 10;
-
-  private static final Map<String, List<Double>> FOOT_POUND =
-      Map.of(
-          "m", List.of(12.0),
-          "m2", List.of(144.0),
-          "m3", List.of(1728.0),
-          "m4", List.of(20736.0),
-          "N.m", List.of(12.0),
-          "J", List.of(12.0),
-          "Pa", List.of(144.0),
-          "N/m", List.of(12.0));
-
-  /** Factors between both systems. */
-  private static final Map<String, List<Double>> BETWEEN =
-      Map.of(
-          "m", List.of(1 / FOOT, 1 / 0.0254),
-          "N", List.of(4.4482216152605),
-          "kg", List.of(1 / 0.45359237),
-          "N.m", List.of(4.4482216152605 * FOOT),
-          "J", List.of(4.4482216152605 * FOOT),
-          "m/s", List.of(1 / FOOT));
-
-  /** What a wrong power of a number is off by: the size of the unit the person works in. */
-  private static final Map<String, List<Double>> METRIC_UNITS =
-      Map.of("m", List.of(1.0, 0.01, 0.001), "N", List.of(1.0, 1000.0));
-
-  private static final Map<String, List<Double>> FOOT_POUND_UNITS =
-      Map.of("m", List.of(FOOT, 0.0254), "N", List.of(4.4482216152605), "m/s", List.of(FOOT));
-
-  /** Equations without the weight, where leaving out a summand of the text does not tell. */
-  private static final Map<String, String> WITHOUT_WEIGHT =
-      Map.of(
-          "DRO-4", "F = sqrt(2 * W * k * h)",
-          "DRO-5", "F = sqrt(2 * W * f * EA)",
-          "SWI-1", "T = m * g * (2 * cos(a) - 2 * cos(a0))",
-          "SWI-2", "T = m * g * (2 - 2 * cos(a0))");
-
-  /** Equations with the rope of one side only. */
-  private static final Map<String, List<String>> ONE_SIDE =
-      Map.of(
-          "DRO-9", List.of("L_e = L", "L_e = L_behind / t"),
-          "CUT-6", List.of("h = c * cos(i) + y + |c - t|"),
-          "CUT-7", List.of("h = b + s + max(c, t) + e"));
-
   private final Chain chain;
   private final int target;
   private final Set<Integer> open;
-  private final boolean metric;
-  private final boolean footPound;
+  private final PersonsUnits units;
   private final boolean tellsGravity;
 
   /** The gravity that the sheet takes; a standard one if it takes none. */
@@ -154,28 +74,16 @@ final class Trials {
       Chain chain,
       int target,
       Set<Integer> open,
-      Set<String> units,
+      PersonsUnits units,
       boolean tellsGravity,
       OptionalDouble taken) {
     this.chain = chain;
     this.target = target;
     this.open = open;
+    this.units = units;
     this.tellsGravity = tellsGravity;
-    boolean feet = units.stream().anyMatch(Trials::isFootPound);
-    boolean metres =
-        units.stream()
-            .anyMatch(unit -> !isFootPound(unit) && !Set.of("1", "deg", "rad").contains(unit));
-    this.footPound = feet || !metres;
-    this.metric = metres || !feet;
     this.stated = givenGravity().findFirst().orElse(STANDARD_GRAVITY);
     this.taken = taken.orElse(stated);
-  }
-
-  private static boolean isFootPound(String unit) {
-    return unit.contains("lb")
-        || unit.contains("ft")
-        || unit.startsWith("in")
-        || unit.equals("psi");
   }
 
   /**
@@ -184,11 +92,11 @@ final class Trials {
    * @param chain the chain
    * @param target the use whose result is looked at
    * @param stated the uses whose results the person wrote down, so that no slip hides behind them
-   * @param units the units that the person wrote
+   * @param units the units in which the person works
    * @param rounding half a unit of the last figure over the number that the person wrote
    */
   static List<Trial> of(
-      Chain chain, int target, Set<Integer> stated, Set<String> units, double rounding) {
+      Chain chain, int target, Set<Integer> stated, PersonsUnits units, double rounding) {
     Set<Integer> open = chain.behind(target, stated);
     boolean tells = rounding < TELLS_GRAVITY;
     Trials trials = new Trials(chain, target, open, units, tells, OptionalDouble.empty());
@@ -238,7 +146,7 @@ final class Trials {
   /** What a person may take for gravity beside the sheet's. */
   private Set<Double> otherGravities() {
     Set<Double> others = new TreeSet<>(METRIC_GRAVITY);
-    if (footPound) {
+    if (units.footPound()) {
       others.addAll(FOOT_GRAVITY);
     }
     others.remove(stated);
@@ -267,8 +175,8 @@ final class Trials {
   // Numbers put in
 
   private void numbersPutIn(Chain.Use use) {
-    together(use, Slip.DIAMETER_FOR_RADIUS, Trials::isAcross, "every diameter or radius");
-    together(use, Slip.CONVERSION, Trials::isAcross, "every diameter or radius");
+    together(use, Slip.DIAMETER_FOR_RADIUS, PersonsUnits::isAcross, "every diameter or radius");
+    together(use, Slip.CONVERSION, PersonsUnits::isAcross, "every diameter or radius");
     together(use, Slip.CONVERSION, symbol -> symbol.unit().equals("m"), "every length");
     for (int i = 0; i < use.count(); i++) {
       angle(use, i);
@@ -309,13 +217,8 @@ final class Trials {
     change(use, i, Slip.PI_IS_THREE, "{} turned into radians", x -> x * 3 / Math.PI);
   }
 
-  private static boolean isAcross(Symbol symbol) {
-    return symbol.unit().equals("m")
-        && (symbol.meaning().contains("diameter") || symbol.meaning().contains("radius"));
-  }
-
   private void diameter(Chain.Use use, int i) {
-    if (isAcross(use.symbol(i))) {
+    if (PersonsUnits.isAcross(use.symbol(i))) {
       change(use, i, Slip.DIAMETER_FOR_RADIUS, "half of {}", x -> x / 2);
       change(use, i, Slip.DIAMETER_FOR_RADIUS, "twice {}", x -> 2 * x);
     }
@@ -342,7 +245,7 @@ final class Trials {
       change(use, i, Slip.OTHER_GRAVITY, QuantityText.number(other, 4) + " as {}", x -> other);
     }
     change(use, i, Slip.OTHER_GRAVITY, "10 as {}", x -> ROUGH_GRAVITY);
-    if (footPound) {
+    if (units.footPound()) {
       change(use, i, Slip.OTHER_GRAVITY, "32 ft/s2 as {}", x -> ROUGH_FOOT_GRAVITY);
     }
   }
@@ -357,7 +260,7 @@ final class Trials {
       for (double gravity : gravities()) {
         scale(use, i, Slip.MASS_FOR_FORCE, gravity);
       }
-      scale(use, i, Slip.POUND_MASS_FOR_FORCE, taken / FOOT);
+      scale(use, i, Slip.POUND_MASS_FOR_FORCE, taken / PersonsUnits.FOOT);
     }
     if (isPeak(symbol) || isPeak(chain.origin(use, i))) {
       weight(use)
@@ -403,27 +306,12 @@ final class Trials {
   }
 
   private void converted(Chain.Use use, int i) {
-    for (double factor : conversions(use.symbol(i))) {
+    for (double factor : units.conversions(use.symbol(i))) {
       scale(use, i, Slip.CONVERSION, factor);
     }
     if (use.symbol(i).unit().equals("%")) {
       change(use, i, Slip.CONVERSION, "{} as a share", x -> x / 100);
     }
-  }
-
-  private Set<Double> conversions(Symbol symbol) {
-    Set<Double> factors = new LinkedHashSet<>();
-    if (metric) {
-      factors.addAll(METRIC.getOrDefault(symbol.unit(), List.of()));
-      if (isAcross(symbol)) {
-        factors.add(CENTIMETRE_IN_MILLIMETRES);
-      }
-    }
-    if (footPound) {
-      factors.addAll(FOOT_POUND.getOrDefault(symbol.unit(), List.of()));
-    }
-    factors.addAll(BETWEEN.getOrDefault(symbol.unit(), List.of()));
-    return factors;
   }
 
   private void scale(Chain.Use use, int i, Slip slip, double factor) {
@@ -496,7 +384,9 @@ final class Trials {
     if (slip == Slip.DIAMETER_FOR_RADIUS) {
       factors.add(2.0);
     } else {
-      use.formula().inputs().stream().filter(sort).forEach(s -> factors.addAll(conversions(s)));
+      use.formula().inputs().stream()
+          .filter(sort)
+          .forEach(s -> factors.addAll(units.conversions(s)));
     }
     for (double factor : factors) {
       for (double f : new double[] {factor, 1 / factor}) {
@@ -515,178 +405,24 @@ final class Trials {
   // The formula
 
   private void formula(Chain.Use use) {
-    Equation equation = Equation.parse(use.formula().text());
-    if (!equation.solved()) {
-      return;
+    for (Misreadings.Misreading misread : Misreadings.of(use.formula(), units)) {
+      add(
+          misread.slip(),
+          use,
+          misread.reach(),
+          misread.how(),
+          (at, x) ->
+              at.index() == use.index() ? misread.equation().value(named(at, x)) : at.law(x));
     }
-    Map<String, String> units = new LinkedHashMap<>();
-    use.formula().inputs().forEach(symbol -> units.put(symbol.name(), symbol.unit()));
-    rewrite(
-        use, equation, Slip.PI_IS_THREE, Reach.GIVEN, "pi", term -> isPi(term) ? three() : term);
-    trigonometry(use, equation);
-    powers(use, equation, units);
-    signs(use, equation);
     legs(use);
-    withoutWeight(use, equation);
-    for (String text : ONE_SIDE.getOrDefault(use.formula().id(), List.of())) {
-      replace(use, Slip.ROPE_ON_ONE_SIDE, Reach.GIVEN, text, Equation.parse(text));
-    }
   }
 
-  private static boolean isPi(Term term) {
-    return term instanceof Term.Name name && name.name().equals(Term.Name.PI);
-  }
-
-  private static Term three() {
-    return new Term.Num("3");
-  }
-
-  private void trigonometry(Chain.Use use, Equation equation) {
-    List<Term> calls = parts(equation, term -> swapped(term) != term);
-    for (Term call : calls) {
-      rewrite(
-          use,
-          equation,
-          Slip.SINE_FOR_COSINE,
-          Reach.GIVEN,
-          "one of them",
-          term -> term.equals(call) ? swapped(term) : term);
+  private static Map<String, Double> named(Chain.Use use, double[] numbers) {
+    Map<String, Double> named = new LinkedHashMap<>();
+    for (int i = 0; i < numbers.length; i++) {
+      named.put(use.symbol(i).name(), numbers[i]);
     }
-    if (calls.size() > 1) {
-      rewrite(use, equation, Slip.SINE_FOR_COSINE, Reach.SEVERAL, "all of them", Trials::swapped);
-    }
-  }
-
-  private static Term swapped(Term term) {
-    if (term instanceof Term.Call call && call.function().equals("cos")) {
-      return new Term.Call("sin", call.terms());
-    }
-    if (term instanceof Term.Call call && call.function().equals("sin")) {
-      return new Term.Call("cos", call.terms());
-    }
-    return term;
-  }
-
-  private void powers(Chain.Use use, Equation equation, Map<String, String> units) {
-    Set<Integer> exponents = new LinkedHashSet<>();
-    List<Term> powers = parts(equation, term -> exponent(term) > 0);
-    powers.forEach(power -> exponents.add(exponent(power)));
-    for (int exponent : exponents) {
-      List<Term> alike = new ArrayList<>(powers);
-      alike.removeIf(power -> exponent(power) != exponent);
-      if (exponent == 2) {
-        alike.addAll(parts(equation, term -> isArea(term, units)));
-      }
-      Set<Double> sizes = new LinkedHashSet<>();
-      alike.forEach(power -> sizes.addAll(sizes(power, units)));
-      sizes.forEach(size -> power(use, equation, units, size, Reach.GIVEN, alike::contains));
-    }
-    if (powers.size() > 1) {
-      for (Term power : powers) {
-        sizes(power, units)
-            .forEach(size -> power(use, equation, units, size, Reach.BETWEEN, power::equals));
-      }
-    }
-  }
-
-  /** A product of two lengths, which stands for a square where both are the same. */
-  private static boolean isArea(Term term, Map<String, String> units) {
-    return term instanceof Term.Joined joined
-        && joined.sign() == '*'
-        && joined.left() instanceof Term.Name left
-        && joined.right() instanceof Term.Name right
-        && units.getOrDefault(left.name(), "1").equals("m")
-        && units.getOrDefault(right.name(), "1").equals("m");
-  }
-
-  /** Tries one power less and more, where the person works in a unit of a size. */
-  private void power(
-      Chain.Use use,
-      Equation equation,
-      Map<String, String> units,
-      double size,
-      Reach reach,
-      Predicate<Term> which) {
-    for (int more : new int[] {-1, 1}) {
-      rewrite(
-          use,
-          equation,
-          Slip.WRONG_POWER,
-          reach,
-          more < 0 ? "one power less" : "one power more",
-          term ->
-              which.test(term)
-                  ? raised(term, more, sizes(term, units).contains(size) ? size : 1)
-                  : term);
-    }
-  }
-
-  private static Term raised(Term power, int more, double size) {
-    Term base = ((Term.Joined) power).left();
-    int exponent = Math.max(2, exponent(power));
-    Term other = new Term.Joined('^', base, new Term.Num(String.valueOf(exponent + more)));
-    Term unit = new Term.Num(QuantityText.number(size));
-    return new Term.Joined(more < 0 ? '*' : '/', other, unit);
-  }
-
-  private static int exponent(Term term) {
-    if (term instanceof Term.Joined joined
-        && joined.sign() == '^'
-        && joined.right() instanceof Term.Num num) {
-      double value = num.value(Map.of());
-      return value >= LEAST_POWER && value <= MOST_POWER && value == Math.rint(value)
-          ? (int) value
-          : 0;
-    }
-    return 0;
-  }
-
-  private Set<Double> sizes(Term power, Map<String, String> units) {
-    Term base = ((Term.Joined) power).left();
-    String unit = base instanceof Term.Name name ? units.getOrDefault(name.name(), "1") : "1";
-    Set<Double> sizes = new LinkedHashSet<>();
-    if (metric) {
-      sizes.addAll(METRIC_UNITS.getOrDefault(unit, List.of(1.0)));
-    }
-    if (footPound) {
-      sizes.addAll(FOOT_POUND_UNITS.getOrDefault(unit, List.of(1.0)));
-    }
-    return sizes;
-  }
-
-  /** Forces and moments have signs, and what has a difference in it or an angle; sizes have not. */
-  private void signs(Chain.Use use, Equation equation) {
-    List<Term> sums = parts(equation, Trials::isSum);
-    boolean signed =
-        Set.of("N", "N.m").contains(use.formula().result().unit())
-            || sums.stream().anyMatch(sum -> ((Term.Joined) sum).sign() == '-')
-            || !parts(equation, term -> swapped(term) != term).isEmpty();
-    if (!signed) {
-      return;
-    }
-    for (Term sum : sums) {
-      for (Term other : otherwise((Term.Joined) sum)) {
-        rewrite(
-            use,
-            equation,
-            Slip.WRONG_SIGN,
-            Reach.GIVEN,
-            "a sum for a difference, or the reverse",
-            term -> term.equals(sum) ? other : term);
-      }
-    }
-  }
-
-  private static boolean isSum(Term term) {
-    return term instanceof Term.Joined joined && (joined.sign() == '+' || joined.sign() == '-');
-  }
-
-  /** A sum as a difference either way; a difference as a sum, or the other way. */
-  private static List<Term> otherwise(Term.Joined sum) {
-    char sign = sum.sign() == '+' ? '-' : '+';
-    return List.of(
-        new Term.Joined(sign, sum.left(), sum.right()),
-        new Term.Joined('-', sum.right(), sum.left()));
+    return named;
   }
 
   private void legs(Chain.Use use) {
@@ -736,95 +472,6 @@ final class Trials {
         });
   }
 
-  private void withoutWeight(Chain.Use use, Equation equation) {
-    String text = WITHOUT_WEIGHT.get(use.formula().id());
-    if (text != null) {
-      replace(use, Slip.NO_OWN_WEIGHT, Reach.GIVEN, text, Equation.parse(text));
-      return;
-    }
-    Set<String> heavy = new LinkedHashSet<>();
-    for (Symbol symbol : use.formula().inputs()) {
-      if (symbol.meaning().startsWith("weight of") || symbol.unit().equals("m/s2")) {
-        heavy.add(symbol.name());
-      }
-    }
-    rewrite(
-        use,
-        equation,
-        Slip.NO_OWN_WEIGHT,
-        Reach.GIVEN,
-        "the summand with it",
-        term -> lighter(term, heavy));
-  }
-
-  /** A sum or difference without the side that holds the weight, if only one side does. */
-  private static Term lighter(Term term, Set<String> heavy) {
-    if (term instanceof Term.Joined joined && (joined.sign() == '+' || joined.sign() == '-')) {
-      boolean left = holds(joined.left(), heavy);
-      boolean right = holds(joined.right(), heavy);
-      if (left && !right) {
-        return joined.sign() == '+' ? joined.right() : new Term.Minus(joined.right());
-      }
-      if (right && !left) {
-        return joined.left();
-      }
-    }
-    return term;
-  }
-
-  private static boolean holds(Term term, Set<String> names) {
-    boolean[] found = {false};
-    term.rewritten(
-        part -> {
-          found[0] |= part instanceof Term.Name name && names.contains(name.name());
-          return part;
-        });
-    return found[0];
-  }
-
-  /** The different parts of an equation of a kind. */
-  private static List<Term> parts(Equation equation, Predicate<Term> kind) {
-    Set<Term> parts = new LinkedHashSet<>();
-    equation.rewritten(
-        term -> {
-          if (kind.test(term)) {
-            parts.add(term);
-          }
-          return term;
-        });
-    return List.copyOf(parts);
-  }
-
-  private void rewrite(
-      Chain.Use use,
-      Equation equation,
-      Slip slip,
-      Reach reach,
-      String how,
-      UnaryOperator<Term> change) {
-    Equation changed = equation.rewritten(change);
-    if (!changed.equals(equation)) {
-      replace(use, slip, reach, how, changed);
-    }
-  }
-
-  private void replace(Chain.Use use, Slip slip, Reach reach, String how, Equation equation) {
-    add(
-        slip,
-        use,
-        reach,
-        how,
-        (at, x) -> at.index() == use.index() ? equation.value(named(at, x)) : at.law(x));
-  }
-
-  private static Map<String, Double> named(Chain.Use use, double[] numbers) {
-    Map<String, Double> named = new LinkedHashMap<>();
-    for (int i = 0; i < numbers.length; i++) {
-      named.put(use.symbol(i).name(), numbers[i]);
-    }
-    return named;
-  }
-
   // The result
 
   private void result(Chain.Use use) {
@@ -834,7 +481,7 @@ final class Trials {
       for (double gravity : gravities()) {
         times(use, Slip.MASS_FOR_FORCE, gravity);
       }
-      times(use, Slip.POUND_MASS_FOR_FORCE, taken / FOOT);
+      times(use, Slip.POUND_MASS_FOR_FORCE, taken / PersonsUnits.FOOT);
     }
     if (isPeak(result)) {
       weight(use)
@@ -850,7 +497,7 @@ final class Trials {
     if (result.least() < 0) {
       resulting(use, Slip.WRONG_SIGN, "the other sign as " + name, x -> -x);
     }
-    for (double factor : conversions(result)) {
+    for (double factor : units.conversions(result)) {
       times(use, Slip.CONVERSION, factor);
     }
   }

@@ -50,7 +50,8 @@ public record WrongNumber(Cause cause, double overRightRatio) {
       throw new IllegalArgumentException("step: wants a result other than zero, got zero");
     }
     List<WrongNumber> numbers = new ArrayList<>();
-    for (Trials.Trial trial : Trials.of(chain, target, Set.of(), Set.of(unit), 1)) {
+    for (Trials.Trial trial :
+        Trials.of(chain, target, Set.of(), PersonsUnits.of(Set.of(unit)), 1)) {
       double ratio = chain.replay(target, Map.of(), trial.way()) / step.result();
       if (Double.isFinite(ratio)) {
         numbers.add(new WrongNumber(new Cause(trial.slip(), List.of(trial.place())), ratio));

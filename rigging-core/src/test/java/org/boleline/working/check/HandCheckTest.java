@@ -141,6 +141,94 @@ class HandCheckTest {
     }
   }
 
+  /**
+   * Two rings that turn the rope by 150 and 60 degrees: 1.688, 1184.8 N and 3087.5 N, then 1.233,
+   * 960.9 N and 1860.4 N. Source: belt friction and the law of cosines, worked out by hand.
+   */
+  @Test
+  void names_that_stand_several_times_are_taken_in_order() {
+    Worksheet sheet =
+        Worksheets.ofChain(
+            Motion.LOWERING,
+            newtons(2000),
+            List.of(new FrictionRing(0.2), new FrictionRing(0.2)),
+            List.of(Turn.of(degrees(150)), Turn.of(degrees(60))));
+    double first = 2000 / Math.exp(0.2 * Math.toRadians(150));
+    double second = first / Math.exp(0.2 * Math.toRadians(60));
+    HandStep[] inOrder = {
+      HandStep.of("t", Planted.written(2000 / first, "1", 5)),
+      HandStep.of("T_slack", Planted.written(first, "N", 5)),
+      HandStep.of("R", Planted.written(force(2000, first, 30), "N", 5)),
+      HandStep.of("t", Planted.written(first / second, "1", 5)),
+      HandStep.of("T_slack", Planted.written(second, "N", 5)),
+      HandStep.of("R", Planted.written(force(first, second, 120), "N", 5))
+    };
+
+    assertThat(check(sheet, inOrder).rows())
+        .extracting(HandRow::outcome)
+        .containsOnly(HandRow.Outcome.AGREES);
+    // all tensions before all forces is an order, too
+    assertThat(
+            check(sheet, inOrder[0], inOrder[1], inOrder[3], inOrder[4], inOrder[2], inOrder[5])
+                .finding())
+        .isEqualTo("agrees");
+  }
+
+  private static double force(double one, double other, double between) {
+    double cosine = Math.cos(Math.toRadians(between));
+    return Math.sqrt(one * one + other * other + 2 * one * other * cosine);
+  }
+
+  /** The lost factor gives the same wherever it was lost, so each place is told. */
+  @Test
+  void every_place_where_a_slip_would_give_the_number_is_told() {
+    Worksheet sheet =
+        Worksheets.of(Log.of(metres(2), metres(0.4), metres(0.3), kilogramsPerCubicMetre(900)));
+
+    assertThat(check(sheet, HandStep.of("W", "1.774 N")).causes()).isEmpty();
+    // 2 m x pi / 12 (0.16 + 0.12 + 0.09) m2 x 900 kg/m3 is 174.36 kg: the kilograms as newtons
+    List<Cause> causes = check(sheet, HandStep.of("W", "174.36 N")).causes();
+    assertThat(causes).extracting(Cause::slip).containsExactly(Slip.MASS_FOR_FORCE);
+    assertThat(causes.get(0).places()).hasSizeBetween(2, 3).doesNotHaveDuplicates();
+    assertThat(causes.get(0).toString())
+        .startsWith("as if mass and force were mixed up")
+        .contains("; or ");
+  }
+
+  /** A frustum by the formula of Heron, times 9.81 for 9.80665. */
+  @Test
+  void a_rounded_gravity_is_told_where_the_figures_show_it() {
+    Worksheet sheet =
+        Worksheets.of(Log.of(metres(2), metres(0.4), metres(0.3), kilogramsPerCubicMetre(900)));
+    Tolerance close = Tolerance.relative(1e-5);
+    double mass = 900 * 2 * Math.PI / 12 * (0.16 + 0.12 + 0.09);
+    List<HandStep> rounded = List.of(HandStep.of("W", Planted.written(mass * 9.81, "N", 6)));
+
+    assertThat(HandCheck.of(sheet, rounded, HALF_PERCENT).finding()).isEqualTo("agrees");
+    assertThat(HandCheck.of(sheet, rounded, close).causes())
+        .extracting(Cause::slip)
+        .contains(Slip.OTHER_GRAVITY);
+  }
+
+  @Test
+  void a_long_text_is_cut_in_a_refusal() {
+    String endless = "9".repeat(5000) + " N";
+
+    assertThatThrownBy(() -> check(ring(), HandStep.of("t", endless)))
+        .satisfies(refused -> assertThat(refused.getMessage()).hasSizeLessThan(200));
+    assertThatThrownBy(() -> check(ring(), HandStep.of("x".repeat(5000), "1")))
+        .satisfies(refused -> assertThat(refused.getMessage()).hasSizeLessThan(300));
+  }
+
+  @Test
+  void a_second_spread_of_a_symbol_is_refused() {
+    Tolerance twice =
+        HALF_PERCENT.orWithinSpread("mu", "0.1", "0.2").orWithinSpread("mu", "0.2", "0.3");
+
+    assertThatThrownBy(() -> HandCheck.of(ring(), List.of(HandStep.of("t", "2")), twice))
+        .hasMessage("/spread/mu: wants one spread for each symbol, got another one");
+  }
+
   @Test
   void an_unknown_cause_is_not_guessed() {
     HandCheck check = check(ring(), HandStep.of("T_slack", "1234.56 N"));
@@ -344,6 +432,16 @@ class HandCheckTest {
         .hasMessage(
             "/line 1: wants the header \"step,value\" or \"step,value,figures\", got \"t;2\"");
     assertThatThrownBy(() -> HandSheet.read(" \n")).hasMessageContaining("got nothing");
+    assertThatThrownBy(() -> HandSheet.read("step,value\nT_slack,484,2 N\n"))
+        .hasMessage(
+            "/line 2: wants two fields as in the header; a decimal mark is a point, got 3 fields");
+    for (String figures : List.of("0", "-1", "100", "1.5", "９")) {
+      assertThatThrownBy(() -> HandSheet.read("step,value,figures\nt,1," + figures + "\n"))
+          .hasMessage(
+              "/line 2/figures: wants a whole number, 1 to 15, or nothing, got \""
+                  + figures
+                  + "\"");
+    }
   }
 
   @Test
