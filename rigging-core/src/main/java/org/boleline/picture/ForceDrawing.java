@@ -2,6 +2,7 @@ package org.boleline.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.boleline.plan.Plan;
 import org.boleline.plan.SettingUp;
 import org.boleline.plan.Tail;
@@ -44,14 +45,11 @@ final class ForceDrawing {
     headings.add(title);
     headings.add(
         solution.id() + ", " + solution.arrangement().motion().text() + ", " + pieceText());
-    int count = solution.cautions().size();
-    headings.add(
-        movementText()
-            + (count == 0
-                ? ""
-                : "; read with the "
-                    + (count == 1 ? "caution" : count + " cautions")
-                    + " of this result"));
+    headings.add(movementText());
+    beyondText().ifPresent(headings::add);
+    if (!solution.cautions().isEmpty()) {
+      headings.add("Read with its cautions.");
+    }
     SettingUp.of(solution.arrangement())
         .ifPresent(order -> headings.add("Setting up: " + order.sentence()));
     sheet = new Sheet(spec, title + ": " + solution.id(), headings, description());
@@ -68,6 +66,20 @@ final class ForceDrawing {
         : "Side view; movements drawn "
             + PictureUnits.number(spec.magnificationFactor())
             + " times as large as they are";
+  }
+
+  /** That the tail ends off the sheet, and where. */
+  private Optional<String> beyondText() {
+    return scene.legs.stream()
+        .filter(leg -> leg.beyond().isPresent())
+        .map(
+            leg ->
+                "The tail goes on beyond the sheet: its end lies "
+                    + units.length(leg.beyond().getAsDouble())
+                    + " from "
+                    + spoken(leg.leg().from())
+                    + ".")
+        .findFirst();
   }
 
   String svg() {
@@ -161,6 +173,9 @@ final class ForceDrawing {
     legend.line("unloaded", Paint.FAINT, UNLOADED_WEIGHT, "5 3");
     legend.line("rope: the wider, the tighter", Paint.ROPE, 2.5, "none");
     legend.arrow("movement", 22, Paint.MOVEMENT, Paint.MOVEMENT_HEAD, 1.2);
+    if (scene.legs.stream().anyMatch(Scene.DrawnLeg::goesOn)) {
+      legend.broken("the rope goes on", Paint.ROPE, 2.5);
+    }
     if (!spec.boxes().isEmpty()) {
       legend.line("box to clear", Paint.BOX, 1.5, "8 3 2 3");
     }
@@ -194,7 +209,7 @@ final class ForceDrawing {
       box(view, area, box, labels);
     }
     if (!view.above()) {
-      ground(view, area, labels);
+      scene.ground.ifPresent(level -> ground(view, area, level, labels));
     }
     scene.stems.forEach(stem -> unloaded(view, stem));
     scene.stems.forEach(stem -> loaded(view, stem, labels));
@@ -272,8 +287,8 @@ final class ForceDrawing {
     }
   }
 
-  private void ground(View view, Rect area, Labels labels) {
-    double y = view.on(new Place(0, 0, scene.ground)).y();
+  private void ground(View view, Rect area, double level, Labels labels) {
+    double y = view.on(new Place(0, 0, level)).y();
     List<Spot> line = List.of(new Spot(area.left(), y), new Spot(area.right(), y));
     sheet.leaf("path", Paint.FAINT, "ground", "stroke-width", 1.5, "d", Svg.line(line));
     StringBuilder ticks = new StringBuilder();
@@ -419,7 +434,9 @@ final class ForceDrawing {
         QuantityText.number(leg.tension()),
         "data-broken",
         leg.broken());
-    if (leg.leg().to().equals("tail")) {
+    if (leg.goesOn()) {
+      sheet.breakMark(a, b);
+    } else if (leg.leg().to().equals("tail")) {
       sheet.leaf("circle", Paint.KNOT, "tail", "cx", b.x(), "cy", b.y(), "r", 3.0);
     }
     labels.avoid(List.of(a, b));
@@ -661,6 +678,7 @@ final class ForceDrawing {
       out.append(spoken(leg.leg().to())).append(": ");
       out.append(units.force(leg.tension(), leg.other())).append('.');
     }
+    beyondText().ifPresent(text -> out.append(' ').append(text));
     for (Scene.DrawnPoint point : scene.points) {
       out.append(" Point ").append(point.name()).append(takesRope(point)).append(": ");
       out.append(point.bears() ? "force on the stem " + forceText(point) : "slack").append('.');

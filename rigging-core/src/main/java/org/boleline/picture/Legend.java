@@ -8,6 +8,7 @@ final class Legend {
   private static final double SIZE = 11;
   private static final double ROW = 17;
   private static final double GAP = 14;
+  private static final double STROKE = 26;
 
   private interface Sample {
     void draw(double x, double y);
@@ -24,27 +25,38 @@ final class Legend {
 
   /** A stroke of line in a given ink. */
   void line(String text, Paint paint, double weight, String dashes) {
+    items.add(new Item(STROKE, text, (x, y) -> stroke(x, y, paint, weight, dashes)));
+  }
+
+  /** A stroke of line with the mark of one that goes on. */
+  void broken(String text, Paint paint, double weight) {
     items.add(
         new Item(
-            26,
+            STROKE,
             text,
-            (x, y) ->
-                sheet.leaf(
-                    "line",
-                    paint,
-                    "",
-                    "x1",
-                    x,
-                    "y1",
-                    y,
-                    "x2",
-                    x + 26,
-                    "y2",
-                    y,
-                    "stroke-width",
-                    weight,
-                    "stroke-dasharray",
-                    dashes)));
+            (x, y) -> {
+              stroke(x, y, paint, weight, "none");
+              sheet.breakMark(new Spot(x, y), new Spot(x + STROKE, y));
+            }));
+  }
+
+  private void stroke(double x, double y, Paint paint, double weight, String dashes) {
+    sheet.leaf(
+        "line",
+        paint,
+        "",
+        "x1",
+        x,
+        "y1",
+        y,
+        "x2",
+        x + STROKE,
+        "y2",
+        y,
+        "stroke-width",
+        weight,
+        "stroke-dasharray",
+        dashes);
   }
 
   void arrow(String text, double length, Paint line, Paint head, double weight) {

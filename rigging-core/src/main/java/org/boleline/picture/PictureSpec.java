@@ -256,7 +256,8 @@ public final class PictureSpec {
   /**
    * Returns the level of the ground.
    *
-   * @return its height in metres; empty for the level of the lowest base of a stem or end of a tail
+   * @return its height in metres; empty for the level of the lowest base of a stem where that is
+   *     zero and nothing of the rig lies below it, and otherwise for no ground
    */
   public Optional<Quantity<Length>> ground() {
     return ground == null ? Optional.empty() : Optional.of(Si.of(ground, Kind.LENGTH));

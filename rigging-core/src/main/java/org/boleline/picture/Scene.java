@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Force;
@@ -54,8 +55,22 @@ final class Scene {
 
   /**
    * A leg of the rope; broken off where it leads out of the picture or its length is not stated.
+   * How far its end lies from its beginning is told where that end is stated but left off the
+   * sheet.
    */
-  record DrawnLeg(Leg leg, Place begin, Place end, double tension, double other, boolean broken) {}
+  record DrawnLeg(
+      Leg leg,
+      Place begin,
+      Place end,
+      double tension,
+      double other,
+      boolean broken,
+      OptionalDouble beyond) {
+    /** Whether the tail leads on from where it is drawn to. */
+    boolean goesOn() {
+      return broken && leg.to().equals("tail");
+    }
+  }
 
   /** A point of the rope: where it hangs from, where the rope runs, and the force there. */
   record DrawnPoint(
@@ -75,7 +90,13 @@ final class Scene {
 
   final Solution solution;
   final double size;
-  final double ground;
+
+  /** The level down to which the rig is drawn. */
+  final double floor;
+
+  /** The level of the ground, where it is known. */
+  final OptionalDouble ground;
+
   final List<DrawnStem> stems = new ArrayList<>();
   final List<DrawnPoint> points = new ArrayList<>();
   final List<DrawnLeg> legs = new ArrayList<>();
@@ -98,12 +119,16 @@ final class Scene {
     }
     device(arrangement).ifPresent(points::add);
     size = size();
+    floor = floor(spec);
     ground = ground(spec);
     Place first = points.get(0).position();
     Leg load = solution.legs().get(0);
     Place pull = Place.of(load.pull().in(Kind.FORCE));
-    double above = first.z() - ground;
-    double hangs = Math.min(LOAD_LEG * size, Math.max(0.6 * above, LOAD_LEG / 3 * size));
+    double above = first.z() - floor;
+    double hangs =
+        ground.isEmpty()
+            ? LOAD_LEG * size
+            : Math.min(LOAD_LEG * size, Math.max(0.6 * above, LOAD_LEG / 3 * size));
     piece = placeOf(load.to()).plus(pull.times(-hangs / pull.length()));
     tagline = arrangement.tagline().map(this::end);
     for (Leg leg : solution.legs()) {
@@ -267,7 +292,7 @@ final class Scene {
     return size;
   }
 
-  private double ground(PictureSpec spec) {
+  private double floor(PictureSpec spec) {
     if (spec.ground().isPresent()) {
       return metres(spec.ground().get());
     }
@@ -283,25 +308,41 @@ final class Scene {
     return lowest;
   }
 
+  /** As stated; else that of the lowest base at height zero, if no part of the rig is below it. */
+  private OptionalDouble ground(PictureSpec spec) {
+    if (spec.ground().isPresent()) {
+      return OptionalDouble.of(floor);
+    }
+    List<Place> all = new ArrayList<>();
+    stems.forEach(stem -> all.addAll(stem.unloaded()));
+    stems.forEach(stem -> all.addAll(stem.loaded()));
+    points.forEach(point -> all.add(point.position()));
+    boolean below = floor < 0 || all.stream().anyMatch(place -> place.z() < -1e-9 * size);
+    boolean rooted = stems.stream().anyMatch(stem -> stem.unloaded().get(0).z() == 0);
+    return rooted && !below ? OptionalDouble.of(0) : OptionalDouble.empty();
+  }
+
   private DrawnLeg leg(Leg leg) {
     Place begin = leg.from().equals("piece") ? piece : placeOf(leg.from());
     Place end;
     boolean broken = leg.from().equals("piece");
+    OptionalDouble beyond = OptionalDouble.empty();
     if (!leg.to().equals("tail")) {
       end = placeOf(leg.to());
     } else {
       Place stated = leg.end().map(place -> Place.of(place.in(Kind.LENGTH))).orElse(null);
       Place pull = Place.of(leg.pull().in(Kind.FORCE));
       double way =
-          stated == null ? Math.max(0.1 * size, begin.z() - ground) : stated.minus(begin).length();
+          stated == null ? Math.max(0.1 * size, begin.z() - floor) : stated.minus(begin).length();
       broken = stated == null || way > FARTHEST * size;
+      beyond = stated != null && broken ? OptionalDouble.of(way) : beyond;
       end =
           stated == null || broken
               ? begin.plus(pull.times(Math.min(way, FARTHEST * size) / pull.length()))
               : stated;
     }
     double tension = newtons(leg.tension());
-    return new DrawnLeg(leg, begin, end, tension, otherTension(leg, tension), broken);
+    return new DrawnLeg(leg, begin, end, tension, otherTension(leg, tension), broken, beyond);
   }
 
   /** The tension of the same leg in the other state of a held load. */
@@ -362,7 +403,7 @@ final class Scene {
     }
     tagline.ifPresent(all::add);
     Place base = stems.get(0).unloaded().get(0);
-    all.add(new Place(base.x(), base.y(), ground));
+    all.add(new Place(base.x(), base.y(), floor));
     for (PictureSpec.NamedBox box : spec.boxes()) {
       for (Vector<Length> corner : List.of(box.box().least(), box.box().most())) {
         Place place = Place.of(corner.in(Kind.LENGTH));

@@ -10,6 +10,7 @@ import java.util.List;
  */
 final class Sheet {
   static final double MARGIN = 10;
+  private static final double BREAK = 6;
   private static final double SMALL = 10;
   private static final double SMALL_LINE = 13;
   private static final String DEFERRAL =
@@ -52,7 +53,8 @@ final class Sheet {
     double room = spec.width() - 2 * MARGIN;
     for (int i = 0; i < headings.size(); i++) {
       double size = i == 0 ? 15 : i == 1 ? 13 : 11;
-      for (String line : Lettering.lines(headings.get(i), size, room / (i == 0 ? 1.1 : 1), 2)) {
+      int most = i < 2 ? 2 : Integer.MAX_VALUE;
+      for (String line : Lettering.lines(headings.get(i), size, room / (i == 0 ? 1.1 : 1), most)) {
         y += Math.rint(size * 1.25);
         write(
             line,
@@ -131,6 +133,26 @@ final class Sheet {
                       new Spot(x + dy * half, y - dx * half)))
               + " Z");
     }
+  }
+
+  /** Two short strokes across a line, a little before its end: it goes on from there. */
+  void breakMark(Spot a, Spot b) {
+    double size = a.distance(b);
+    if (size < 4 * BREAK) {
+      return;
+    }
+    double dx = (b.x() - a.x()) / size;
+    double dy = (b.y() - a.y()) / size;
+    StringBuilder strokes = new StringBuilder();
+    for (double back : new double[] {BREAK, 2 * BREAK}) {
+      Spot middle = b.plus(-back * dx, -back * dy);
+      // Aslant, so that they are not taken for ticks of a scale.
+      double x = BREAK * (0.5 * dx - dy);
+      double y = BREAK * (0.5 * dy + dx);
+      strokes.append(strokes.isEmpty() ? "" : " ");
+      strokes.append(Svg.line(List.of(middle.plus(-x, -y), middle.plus(x, y))));
+    }
+    leaf("path", Paint.LINE, "break", "stroke-width", 1.5, "d", strokes.toString());
   }
 
   /** The labels in their places, with their leaders. */

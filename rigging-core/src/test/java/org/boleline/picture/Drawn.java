@@ -53,6 +53,20 @@ final class Drawn {
     return Double.parseDouble(element.getAttribute(attribute));
   }
 
+  /** What stands on the sheet, line by line. */
+  static List<String> texts(Element within) {
+    return all(within, "text").stream().map(Element::getTextContent).toList();
+  }
+
+  /** Whether two lines cross. */
+  static boolean cross(double[] a, double[] b, double[] c, double[] d) {
+    return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+  }
+
+  private static double side(double[] a, double[] b, double[] p) {
+    return Math.signum((b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]));
+  }
+
   Element side() {
     return ofClass(root, "view-side").get(0);
   }

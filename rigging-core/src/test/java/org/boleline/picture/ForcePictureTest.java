@@ -15,6 +15,7 @@ import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
+import org.boleline.plan.Tail;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
 import org.boleline.statics.Leg;
@@ -235,6 +236,119 @@ class ForcePictureTest {
     assertThat(text).contains("1 ring, threaded", "2 ring, opens", "3 ring, threaded");
     assertThat(text)
         .contains("thread the end of the rope through points 3, then 1. Lay it into point 2");
+  }
+
+  private static StaticResult withTail(String site, String id, Tail tail) {
+    Plan plan = Demo.plan(site);
+    Arrangement way =
+        plan.arrangements().stream().filter(a -> a.id().equals(id)).findFirst().orElseThrow();
+    return Statics.analyse(
+        plan.toBuilder().arrangements(List.of(way.toBuilder().tail(tail).build())).build());
+  }
+
+  @Test
+  void a_tail_that_ends_off_the_sheet_is_broken_off_and_told() {
+    String id = "one point, device at the base";
+    StaticResult result = withTail("hornbeam", id, Tail.Point.of(point(-80, 30, 40)));
+    Drawn drawn = drawn(result, id, PictureSpec.STANDARD);
+    Solution solution = result.arrangement(id).orElseThrow().solution().orElseThrow();
+    double[] from = solution.contacts().get(0).position().in(Kind.LENGTH);
+    double away = Math.hypot(Math.hypot(from[0] + 80, from[1] - 30), from[2] - 40);
+    String told =
+        "The tail goes on beyond the sheet: its end lies "
+            + PictureUnits.METRIC.length(away)
+            + " from point 1.";
+    assertThat(Drawn.texts(drawn.root())).contains(told, "the rope goes on");
+    assertThat(Drawn.all(drawn.root(), "desc").get(0).getTextContent()).contains(told);
+    for (Element view : drawn.views()) {
+      assertThat(Drawn.ofClass(view, "tail")).isEmpty();
+      assertThat(Drawn.ofClass(view, "break")).hasSize(1);
+      List<double[]> leg = Drawn.line(Drawn.ofClass(view, "leg").get(1));
+      List<double[]> strokes = Drawn.path(Drawn.ofClass(view, "break").get(0));
+      assertThat(strokes).hasSize(4);
+      for (double[] end : strokes) {
+        assertThat(Math.hypot(end[0] - leg.get(1)[0], end[1] - leg.get(1)[1])).isLessThan(20);
+      }
+      for (int i = 0; i < 4; i += 2) {
+        assertThat(Drawn.cross(strokes.get(i), strokes.get(i + 1), leg.get(0), leg.get(1)))
+            .isTrue();
+      }
+    }
+    drawn.checkLabels("far tail");
+    drawn.checkOnSheet("far tail");
+  }
+
+  @Test
+  void a_tail_with_no_stated_end_is_broken_off_and_one_with_an_end_ends_in_a_dot() {
+    Drawn down =
+        drawn(
+            Statics.analyse(Demo.plan("hornbeam")),
+            "one point, tail straight down",
+            PictureSpec.STANDARD);
+    assertThat(Drawn.ofClass(down.side(), "tail")).isEmpty();
+    assertThat(Drawn.ofClass(down.side(), "break")).hasSize(1);
+    assertThat(down.root().getTextContent()).doesNotContain("beyond the sheet");
+    String id = "one point, device at the base";
+    Drawn near = drawn(withTail("hornbeam", id, Tail.Point.of(point(-3, 0, 0))), id, Demo.PHONE);
+    assertThat(Drawn.ofClass(near.side(), "tail")).hasSize(1);
+    assertThat(Drawn.ofClass(near.root(), "break")).isEmpty();
+    assertThat(near.root().getTextContent()).doesNotContain("goes on");
+  }
+
+  @Test
+  void ground_is_drawn_where_it_is_stated_or_a_stem_stands_at_height_zero() {
+    String id = "one point, device at the base";
+    StaticResult standing = withTail("hornbeam", id, Tail.Point.of(point(-3, 0, 0)));
+    assertThat(ground(standing, PictureSpec.STANDARD)).isEqualTo(0, within(Tolerances.DRAWN));
+    assertThat(ground(standing, PictureSpec.STANDARD.withGround(metres(-0.4))))
+        .isEqualTo(-0.4, within(Tolerances.DRAWN));
+    StaticResult slope = withTail("hornbeam", id, Tail.Point.of(point(-3, 0, -2)));
+    assertThat(ground(slope, PictureSpec.STANDARD)).isNaN();
+    StaticResult crown = Statics.analyse(Demo.plan("sycamore"));
+    assertThat(ground(crown, PictureSpec.STANDARD)).isNaN();
+    assertThat(ground(crown, PictureSpec.STANDARD.withGround(metres(0))))
+        .isEqualTo(0, within(Tolerances.DRAWN));
+  }
+
+  /** The height at which the first arrangement has its ground, not a number if it has none. */
+  private static double ground(StaticResult result, PictureSpec spec) {
+    Element view = drawn(result, result.arrangements().get(0).id(), spec).side();
+    return Drawn.ofClass(view, "ground").stream()
+        .mapToDouble(line -> Drawn.site(view, Drawn.path(line).get(0))[1])
+        .findFirst()
+        .orElse(Double.NaN);
+  }
+
+  @Test
+  void the_headings_are_never_cut() {
+    Plan plan = Demo.plan("hornbeam");
+    Arrangement rings = plan.arrangements().get(3);
+    List<Contact> contacts = new ArrayList<>();
+    for (int i = 0; i < 9; i++) {
+      Contact ring = rings.contacts().get(1);
+      contacts.add(
+          Contact.of(ring.stem(), metres(11.6 - i), ring.hardware())
+              .withSling(metres(0.2))
+              .withOpens(i == 4));
+    }
+    StaticResult result =
+        Statics.analyse(
+            plan.toBuilder()
+                .arrangements(List.of(rings.toBuilder().contacts(contacts).build()))
+                .build());
+    assertThat(result.arrangements().get(0).solution().orElseThrow().cautions()).isNotEmpty();
+    for (PictureSpec spec : List.of(PictureSpec.STANDARD, Demo.PHONE.withSheet(320, 640))) {
+      Drawn drawn = drawn(result, rings.id(), spec);
+      String text = String.join(" ", Drawn.texts(drawn.root()));
+      assertThat(text)
+          .contains(
+              "Setting up: Before it is tied to the piece, thread the end of the rope through points"
+                  + " 9, then 8, then 7, then 6, then 4, then 3, then 2, then 1. Lay it into point"
+                  + " 5 at any time.");
+      assertThat(text).contains(" Read with its cautions. ");
+      drawn.checkLabels("headings");
+      drawn.checkOnSheet("headings");
+    }
   }
 
   @Test
