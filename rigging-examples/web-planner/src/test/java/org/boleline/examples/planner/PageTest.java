@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import org.boleline.examples.pages.Browser;
 import org.boleline.examples.pages.Markup;
 import org.boleline.json.PlanReader;
@@ -111,6 +114,95 @@ class PageTest {
     assertThat(scales.get(0)).as("one scale of forces").isEqualTo(scales.get(1));
     assertThat(browser.text(A + ".cautions")).contains("slow, steady motion");
     assertThat(browser.text(".standing")).contains("local codes", "competent person on site");
+  }
+
+  @Test
+  void a_held_load_shows_both_of_its_ends_in_every_number() throws Exception {
+    ObjectNode held = (ObjectNode) Client.MAPPER.readTree(Client.demo());
+    held.remove(List.of("ranges", "rangeStudy"));
+    ObjectNode rings = (ObjectNode) held.at("/arrangements/3");
+    rings.put("motion", "held").putObject("tail").put("direction", "down");
+    Solution run =
+        (Solution) Statics.analyse(PlanReader.read(held.toString())).arrangements().get(3);
+
+    choose(B + "[data-key='tail']", "direction");
+    browser.click(B + "input[value='held']");
+
+    browser.await("both ends", () -> cell("State", 2).contains("about to rise"));
+    assertThat(cell("Force on point 1", 2))
+        .isEqualTo(
+            ends(
+                run,
+                end -> end.contacts().get(0).forceMagnitude().getValue().doubleValue() / 1000,
+                "%.2f",
+                "kN"));
+    assertThat(cell("Base moment", 2))
+        .isEqualTo(
+            ends(
+                run,
+                end -> end.stems().get(0).base().momentMagnitude().getValue().doubleValue() / 1000,
+                "%.1f",
+                "kN·m"));
+    assertThat(cell("End of stem moves", 2))
+        .isEqualTo(
+            ends(
+                run,
+                end -> end.stems().get(0).tipMovement().magnitude().getValue().doubleValue(),
+                "%.2f",
+                "m"));
+    assertThat(cell("Fibre stress", 2)).matches("[\\d.]+ to [\\d.]+\u00a0MPapressed at .*");
+    assertThat(cell("Strength reached at", 2)).matches("[\\d.]+ to [\\d.]+\u00a0×\u00a0load");
+    assertThat(cell("Stiffness left", 2)).matches("\\d+ to \\d+\u00a0%");
+    assertThat(cell("Most used of what was checked", 2)).contains("about to ri");
+    assertThat(browser.text(B + ".headline")).contains(cell("Base moment", 2));
+    assertThat(spoken("contacts/0")).contains("force " + cell("Force on point 1", 2));
+    assertThat(cell("State", 1)).isEqualTo("stable");
+  }
+
+  /** A ring on a sling of 0.46 m bears where the load is about to run, and not where it rises. */
+  @Test
+  void a_point_of_a_held_load_tells_at_which_end_it_is_slack() throws Exception {
+    put(B + "[data-pointer='/arrangements/3/contacts/1/sling']", "0.46");
+    browser.click(B + "input[value='held']");
+
+    browser.await("both ends", () -> cell("State", 2).contains("about to rise"));
+    assertThat(cell("Force on point 2", 2))
+        .matches("[\\d.]+\u00a0N about to run, slack about to rise");
+    assertThat(spoken("contacts/1")).contains(cell("Force on point 2", 2));
+  }
+
+  /** What the handle of a place in B says of itself. */
+  private static String spoken(String place) {
+    return browser
+        .run(
+            "return document.querySelector(`"
+                + B
+                + ".handles [data-place='"
+                + place
+                + "']`).getAttribute('aria-valuetext')")
+        .asText();
+  }
+
+  /** A reading at both ends of a held load, least first, as the page writes it. */
+  private static String ends(
+      Solution run, ToDoubleFunction<Solution> reading, String format, String unit) {
+    List<String> numbers =
+        Stream.of(run, run.otherEnd().orElseThrow())
+            .mapToDouble(reading)
+            .sorted()
+            .mapToObj(value -> String.format(Locale.ROOT, format, value))
+            .toList();
+    return numbers.get(0) + " to " + numbers.get(1) + "\u00a0" + unit;
+  }
+
+  /** Puts a value into a field as if it had been typed. */
+  private static void put(String selector, String value) {
+    browser.run(
+        "const field = document.querySelector(`"
+            + selector
+            + "`); field.value = '"
+            + value
+            + "'; field.dispatchEvent(new Event('input', {bubbles: true})); return null");
   }
 
   @Test

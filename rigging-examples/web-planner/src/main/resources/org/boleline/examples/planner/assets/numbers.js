@@ -3,29 +3,71 @@
 import {restate, show} from './quantities.js';
 
 const OUTCOMES = {stable: 'stable', unstable: 'no stable state', notSolved: 'not solved'};
+const ENDS = ['run', 'rise'];
+const BOTH = 'at rest: numbers from least to most of its ends, about to run and about to rise';
 
-/** A number, or the two ends of a held one: text, and the size that its bar shows. */
-function reading(quantity, kind, units) {
-  if (!quantity) {
-    return null;
-  }
-  if (quantity.least) {
-    const most = quantity.most.value;
-    const ends = [quantity.least.value, most].map(end => show(end, kind, units).replace(' ', '\u00a0'));
-    return ends[0] === ends[1] ? {text: ends[0], size: most} : {text: ends.join(' to '), size: most, words: true};
-  }
-  return {text: show(quantity.value, kind, units), size: Math.abs(quantity.value)};
+const figures = number => Number(number.toPrecision(3));
+
+/** The states that an answer holds: of a held load the one about to run and the one about to rise. */
+const states = way => (way.aboutToRise ? [way, way.aboutToRise] : [way]);
+
+/** What it is at each end: said once if both say the same, else with the end. */
+const atEnds = told => (told.every(words => words === told[0])
+  ? told[0]
+  : told.map((words, i) => `${words} about to ${ENDS[i]}`).join(', '));
+
+/** Least and most of two texts with a unit each: the unit stands once if it is the same. */
+function range(least, most) {
+  const [[number, unit], [, other]] = [least, most].map(end => end.split(' '));
+  return `${unit === other ? number : least.replace(' ', '\u00a0')} to ${most.replace(' ', '\u00a0')}`;
 }
+
+/** SI values at one or two ends: text, and the size that its bar shows. */
+function reading(values, kind, units) {
+  const sizes = values.map(Math.abs);
+  const least = show(Math.min(...values), kind, units);
+  const most = show(Math.max(...values), kind, units);
+  return least === most
+    ? {text: most, size: Math.max(...sizes)}
+    : {text: range(least, most), size: Math.max(...sizes), words: true};
+}
+
+/** A tension: of a held load it has two ends in itself. */
+const tension = (quantity, units) =>
+  quantity && reading(quantity.least ? [quantity.least.value, quantity.most.value] : [quantity.value], 'force', units);
 
 const text = words => words && {text: words, words: true};
 
-function fibre(stem, units) {
-  const [pressed, pulled] = [stem.compressionStress, stem.tensionStress];
-  const worst = pressed.value >= pulled.value ? pressed : pulled;
+/** The force on a point, and at which end of a held load there is none. */
+function force(way, index, units) {
+  const contacts = states(way).map(state => state.contacts[index]);
+  return contacts.every(contact => contact.bears)
+    ? reading(contacts.map(contact => contact.forceMagnitude.value), 'force', units)
+    : text(atEnds(contacts.map(contact =>
+      (contact.bears ? show(contact.forceMagnitude.value, 'force', units).replace(' ', '\u00a0') : 'slack'))));
+}
+
+function fibre(stems, units) {
+  const worst = stems.map(stem => {
+    const [pressed, pulled] = [stem.compressionStress, stem.tensionStress];
+    return pressed.value >= pulled.value ? {...pressed, is: 'pressed'} : {...pulled, is: 'pulled'};
+  });
   return {
-    ...reading(worst, 'pressure', units),
-    note: `${worst === pressed ? 'pressed' : 'pulled'} at ${show(worst.at.value, 'length', units)}`,
+    ...reading(worst.map(stress => stress.value), 'pressure', units),
+    note: atEnds(worst.map(({is, at}) => `${is} at ${show(at.value, 'length', units)}`)),
   };
+}
+
+/** The multiple of the load at which a stated strength is reached: at each end, or at the one that has it. */
+function strength(stems) {
+  const times = stems.map(stem => stem.loadFactorToStrength && figures(stem.loadFactorToStrength));
+  const reached = times.filter(Boolean).sort((a, b) => a - b);
+  if (reached.length === 0) {
+    return null;
+  }
+  const [least, most] = [reached[0], reached.at(-1)];
+  const only = reached.length < stems.length ? ` about to ${ENDS[times.findIndex(Boolean)]}` : '';
+  return text(`${least === most ? least : `${least} to ${most}`}\u00a0×\u00a0load${only}`);
 }
 
 function mostUsed(way) {
@@ -34,37 +76,42 @@ function mostUsed(way) {
     return null;
   }
   const asked = check.factorAsked
-    ? `factor ${Number(check.factorFound.toPrecision(3))}; ${check.askedBy} asks for ${check.factorAsked}`
+    ? `factor ${figures(check.factorFound)}; ${check.askedBy} asks for ${check.factorAsked}`
     : '';
-  return {text: `${check.name}: ${Number((100 * check.used).toPrecision(2))}\u00a0%`, note: asked, words: true};
+  const end = {aboutToRun: 'about to run', aboutToRise: 'about to rise'}[check.end];
+  return {
+    text: `${check.name}: ${Number((100 * check.used).toPrecision(2))}\u00a0%`,
+    note: [end, asked].filter(Boolean).join('; '),
+    words: true,
+  };
 }
 
 /** Rows of one arrangement by name, in order. */
 function rows(way, units) {
-  const out = new Map([['State', text(OUTCOMES[way.outcome])]]);
+  const out = new Map([['State', {...text(OUTCOMES[way.outcome]), note: way.aboutToRise ? BOTH : ''}]]);
   if (way.outcome === 'unstable') {
     out.set('Stability is lost at', text(way.ownWeightFactor < 1
-      ? `${Number((100 * way.ownWeightFactor).toPrecision(3))}\u00a0% of own weight`
-      : `${Number((100 * way.loadFactor).toPrecision(3))}\u00a0% of the load`));
+      ? `${figures(100 * way.ownWeightFactor)}\u00a0% of own weight`
+      : `${figures(100 * way.loadFactor)}\u00a0% of the load`));
   }
   if (way.outcome !== 'stable') {
     return out;
   }
-  out.set('Load leg', reading(way.legs[0]?.tension, 'force', units));
-  out.set('Tail', reading(way.tail.tension, 'force', units));
-  out.set('Hand', reading(way.hand?.tension, 'force', units));
-  way.contacts.forEach((contact, i) =>
-    out.set(`Force on point ${i + 1}`, contact.bears ? reading(contact.forceMagnitude, 'force', units) : text('slack')));
-  for (const stem of way.stems) {
-    const of = way.stems.length > 1 ? `, ${stem.id}` : '';
-    out.set(`Base moment${of}`, reading(stem.base.momentMagnitude, 'moment', units));
-    out.set(`Fibre stress${of}`, fibre(stem, units));
-    out.set(`End of stem moves${of}`, reading(stem.tip.movementMagnitude, 'length', units));
-    if (stem.loadFactorToStrength) {
-      out.set(`Strength reached at${of}`, text(`${Number(stem.loadFactorToStrength.toPrecision(3))}\u00a0×\u00a0load`));
-    }
-  }
-  out.set('Stiffness left', {text: `${(100 * way.stiffnessRatio).toFixed(0)}\u00a0%`, size: way.stiffnessRatio});
+  out.set('Load leg', tension(way.legs[0]?.tension, units));
+  out.set('Tail', tension(way.tail.tension, units));
+  out.set('Hand', tension(way.hand?.tension, units));
+  way.contacts.forEach((contact, i) => out.set(`Force on point ${i + 1}`, force(way, i, units)));
+  way.stems.forEach(({id}, i) => {
+    const of = way.stems.length > 1 ? `, ${id}` : '';
+    const stems = states(way).map(state => state.stems[i]);
+    out.set(`Base moment${of}`, reading(stems.map(stem => stem.base.momentMagnitude.value), 'moment', units));
+    out.set(`Fibre stress${of}`, fibre(stems, units));
+    out.set(`End of stem moves${of}`, reading(stems.map(stem => stem.tip.movementMagnitude.value), 'length', units));
+    out.set(`Strength reached at${of}`, strength(stems));
+  });
+  const left = states(way).map(state => state.stiffnessRatio);
+  const [least, most] = [Math.min(...left), Math.max(...left)].map(share => (100 * share).toFixed(0));
+  out.set('Stiffness left', {text: `${least === most ? least : `${least} to ${most}`}\u00a0%`, size: Math.max(...left)});
   out.set('Most used of what was checked', mostUsed(way));
   return out;
 }
@@ -121,11 +168,8 @@ export function headline(way, units) {
 
 /** The force on a point, as its handle tells it. */
 export function pointForce(way, index, units) {
-  const contact = way?.contacts?.[index];
-  if (!contact) {
-    return '';
-  }
-  return contact.bears ? `, force ${show(contact.forceMagnitude.value, 'force', units)}` : ', slack';
+  const told = way?.contacts?.[index] ? force(way, index, units).text : '';
+  return told && (told.includes('slack') ? `, ${told}` : `, force ${told}`);
 }
 
 /** Sentences of the cautions of a result. */
