@@ -1,6 +1,7 @@
 package org.boleline.examples.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -31,6 +32,12 @@ class PageTest {
   private static final String B = "[data-panel='1'] ";
   private static final String POINT = A + ".handles [data-place='contacts/0']";
   private static final String ARROW_LEFT = "\uE012";
+  private static final String POINT_AT = "/arrangements/2/contacts/0/at";
+  private static final String TAIL = A + ".handles [data-place='tail']";
+  private static final String ARROW_RIGHT = "\uE014";
+  private static final String ARROW_UP = "\uE013";
+  private static final String PAGE_DOWN = "\uE00F";
+  private static final String END = "\uE010";
   private static final String TAB = "\uE004";
 
   private static final double MOST_MILLISECONDS = 100;
@@ -293,6 +300,184 @@ class PageTest {
     browser.await("the numbers follow", () -> !cell("Force on point 3", 1).equals(tension));
     assertThat(Double.parseDouble(field("/arrangements/2/tail/point/0")))
         .isGreaterThan(before + 0.3);
+  }
+
+  /** Opens a plan as if it had been chosen as a file. */
+  private static void openPlan(JsonNode plan) throws Exception {
+    Path file = Files.createTempFile("plan", ".json");
+    try {
+      Files.writeString(file, plan.toString());
+      browser.run("document.getElementById('file').hidden = false; return null");
+      browser.type("#file", file.toString());
+      browser.awaitTrue("document.querySelector('#notice').textContent.includes('is open')");
+      browser.awaitTrue("document.querySelectorAll('.picture .view-side').length === 2");
+    } finally {
+      Files.delete(file);
+    }
+  }
+
+  private static ObjectNode demo() throws Exception {
+    return (ObjectNode) Client.MAPPER.readTree(Client.demo());
+  }
+
+  /** The demo on a stem that is shortened to a length in metres. */
+  private static ObjectNode shortened(double length) throws Exception {
+    ObjectNode plan = demo();
+    for (String last : List.of("/stems/0/shape/stations/4", "/stems/0/diameters/8")) {
+      ((ObjectNode) plan.at(last)).put("at", length + " m");
+    }
+    return plan;
+  }
+
+  @Test
+  void a_point_at_the_end_of_a_stem_stays_on_it() throws Exception {
+    openPlan(shortened(12.03));
+    for (String units : List.of("metric", "us")) {
+      choose("#units", units);
+      browser.run("document.querySelector(`" + POINT + "`).focus(); return null");
+      browser.key(END);
+      String end = units.equals("us") ? "39.45" : "12";
+      browser.await("the end of the grid", () -> field(POINT_AT).equals(end));
+      browser.drag(POINT, "mouse", 120, -120, 12, 30);
+      assertThat(field(POINT_AT)).isEqualTo(end);
+      browser.await("solved", () -> !cell("Load leg", 1).equals("–"));
+      assertThat(browser.run("return document.querySelector('.error') === null").asBoolean())
+          .isTrue();
+    }
+  }
+
+  @Test
+  void keys_move_to_the_next_tenth() throws Exception {
+    put(A + "[data-pointer='" + POINT_AT + "']", "11.63");
+    browser.awaitTrue(stationIs("11.63"));
+    for (String[] step :
+        new String[][] {
+          {ARROW_LEFT, "11.6"}, {ARROW_LEFT, "11.5"}, {ARROW_RIGHT, "11.6"}, {PAGE_DOWN, "10.6"}
+        }) {
+      browser.run("document.querySelector(`" + POINT + "`).focus(); return null");
+      browser.key(step[0]);
+      browser.await("at " + step[1], () -> field(POINT_AT).equals(step[1]));
+    }
+    put(A + "[data-pointer='" + POINT_AT + "']", "10.63");
+    browser.awaitTrue(stationIs("10.63"));
+    browser.run("document.querySelector(`" + POINT + "`).focus(); return null");
+    browser.key(ARROW_RIGHT);
+    browser.await("at 10.7", () -> field(POINT_AT).equals("10.7"));
+  }
+
+  private static String stationIs(String station) {
+    return "document.querySelector(\""
+        + POINT
+        + "\").getAttribute('aria-valuenow') === '"
+        + station
+        + "'";
+  }
+
+  @Test
+  void keys_move_a_tail_along_one_axis_and_leave_the_others() throws Exception {
+    ObjectNode plan = demo();
+    ((ObjectNode) plan.at("/arrangements/2/tail"))
+        .removeAll()
+        .set("point", place(-3.217, 1.123, 0.456));
+    plan.remove(List.of("ranges", "rangeStudy"));
+    openPlan(plan);
+    browser.awaitTrue("document.querySelector(\"" + TAIL + "\")");
+    browser.run("document.querySelector(\"" + TAIL + "\").focus(); return null");
+
+    browser.key(ARROW_UP);
+
+    browser.await("a step", () -> tailAt(2).equals("0.5"));
+    assertThat(List.of(tailAt(0), tailAt(1))).containsExactly("-3.217", "1.123");
+    put(A + "[data-pointer='/arrangements/2/tail/point/1']", "0"); // in the plane of the stem
+    browser.awaitTrue("document.querySelector('.view-side').dataset.azimuth === '0'");
+    browser.run("document.querySelector(\"" + TAIL + "\").focus(); return null");
+    browser.key(ARROW_LEFT);
+    browser.await("a step", () -> tailAt(0).equals("-3.3"));
+    assertThat(List.of(tailAt(1), tailAt(2))).containsExactly("0", "0.5");
+  }
+
+  private static JsonNode place(double x, double y, double z) {
+    return Client.MAPPER.createArrayNode().add(x + " m").add(y + " m").add(z + " m");
+  }
+
+  private static String tailAt(int axis) {
+    return field("/arrangements/2/tail/point/" + axis);
+  }
+
+  /** Where the end of the rope is drawn in A, in pixels of the sheet. */
+  private static JsonNode drawnTail() {
+    return browser.run(
+        "const r = document.querySelector(\""
+            + A
+            + ".view-side .tail\").getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height"
+            + " / 2]");
+  }
+
+  /** The picture has to shrink for such a tail; while the tail is dragged it may not. */
+  @Test
+  void a_tail_that_is_dragged_follows_the_pointer() throws Exception {
+    choose(A + "[data-key='tail']", "point");
+    browser.awaitTrue("document.querySelector(\"" + TAIL + "\")");
+    browser.run(
+        "window.spots = []; const panel = document.querySelector(`"
+            + A
+            + "`); let held = false; addEventListener('pointerdown', () => { held = true; }, true);"
+            + " addEventListener('pointerup', () => { held = false; }, true); const look = () => {"
+            + " const r = panel.querySelector('.view-side .tail').getBoundingClientRect();"
+            + " spots.push([r.x + r.width / 2, r.y + r.height / 2]); }; new MutationObserver(() =>"
+            + " held && look()).observe(panel.querySelector('.picture'), {childList: true});"
+            + " document.querySelector(`"
+            + TAIL
+            + "`).scrollIntoView({block: 'center'}); look(); return null");
+    String scale = scaleOfA();
+
+    browser.drag(TAIL, "mouse", -190, 40, 20, 60);
+
+    browser.await("the picture fits again", () -> !scaleOfA().equals(scale));
+    JsonNode spots = browser.run("return window.spots");
+    assertThat(spots.size()).isGreaterThan(5);
+    double step = 0.05 * Double.parseDouble(scale) + 1; // of the grid, and a pixel
+    double left = spots.get(0).get(0).asDouble();
+    for (JsonNode spot : spots) {
+      // The hand goes along a straight line; the pictures come after it, one after the other.
+      double right = spot.get(0).asDouble() - spots.get(0).get(0).asDouble();
+      double down = spot.get(1).asDouble() - spots.get(0).get(1).asDouble();
+      assertThat(Math.abs(190 * down + 40 * right) / Math.hypot(190, 40)).isLessThan(step);
+      assertThat(spot.get(0).asDouble()).isLessThanOrEqualTo(left + 0.1);
+      left = spot.get(0).asDouble();
+    }
+    assertThat(
+            browser
+                .run("return document.querySelector(\"" + A + ".picture > svg\").style.transform")
+                .asText())
+        .isEmpty();
+    JsonNode ring =
+        browser.run(
+            "const r = document.querySelector(\""
+                + TAIL
+                + " .ring\").getBoundingClientRect(); return [r.x + r.width / 2, r.y + r.height / 2]");
+    assertThat(ring.get(0).asDouble()).isCloseTo(drawnTail().get(0).asDouble(), within(1.0));
+    assertThat(ring.get(1).asDouble()).isCloseTo(drawnTail().get(1).asDouble(), within(1.0));
+  }
+
+  private static String scaleOfA() {
+    return browser
+        .run("return document.querySelector(\"" + A + ".view-side\").dataset.scale")
+        .asText();
+  }
+
+  @Test
+  void a_tail_whose_leg_is_broken_off_cannot_be_dragged() throws Exception {
+    choose(A + "[data-key='tail']", "point");
+    browser.awaitTrue("document.querySelector(\"" + TAIL + "\")");
+
+    put(A + "[data-pointer='/arrangements/2/tail/point/0']", "-80");
+
+    browser.awaitTrue(
+        "document.querySelector(`" + A + ".leg[data-to='tail']`).dataset.broken === 'true'");
+    browser.awaitTrue("!document.querySelector(\"" + TAIL + "\")");
+    put(A + "[data-pointer='/arrangements/2/tail/point/0']", "-8");
+    browser.awaitTrue("document.querySelector(\"" + TAIL + "\")");
   }
 
   private static void choose(String selector, String value) {

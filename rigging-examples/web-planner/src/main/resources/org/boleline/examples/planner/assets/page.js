@@ -8,6 +8,8 @@ import {load, solve, view} from './server.js';
 
 const MOTIONS = ['lowering', 'raising', 'held'];
 const GRID = 0.05;
+const FINE = 0.001;
+const UNMOVED = 1e-9;
 const STEP = 0.1;
 const LONGEST_ARROW = 90;
 const NAMES = ['A', 'B'];
@@ -212,10 +214,7 @@ class Panel {
         place, label, station, stem: holder.stem,
         text: show(station, 'length', state.units) + more,
         now: station, least: 0, most: end,
-        moveTo: to => {
-          const inside = Math.min(end, Math.max(0, to));
-          this.moved(pointer, [toText(inside, 'length', state.units, GRID)]);
-        },
+        moveTo: to => this.moved(pointer, [toText(Math.max(0, to), 'length', state.units, GRID, end)]),
       };
     };
     const out = contacts.map((contact, i) => along(`contacts/${i}`, `Point ${i + 1}`, contact,
@@ -235,13 +234,17 @@ class Panel {
     const [cos, sin] = [Math.cos(azimuth), Math.sin(azimuth)];
     const out = x * cos + y * sin;
     const aside = y * cos - x * sin;
+    const grid = GRID * unitSize('length', state.units);
     const toPlan = (along, up) => this.moved([0, 1, 2].map(d => `${this.pointer}/tail/point/${d}`),
-      [along * cos - aside * sin, along * sin + aside * cos, up].map(value => toText(value, 'length', state.units, GRID)));
+      [along * cos - aside * sin, along * sin + aside * cos, up].map((value, d) =>
+        (Math.abs(value - si(point[d])) < UNMOVED ? point[d] : toText(value, 'length', state.units, FINE))));
     return {
       place: 'tail', label: 'Tail', now: out, least: -100, most: 100,
       text: `${show(out, 'length', state.units)} along, ${show(z, 'length', state.units)} up`,
-      moveBy: (right, up) => toPlan(out + right, z + up),
+      along: out, up: z,
       put: toPlan,
+      letGo: () => this.lay(),
+      drag: (along, up) => toPlan(grid * Math.round(along / grid), grid * Math.round(up / grid)),
     };
   }
 

@@ -1,5 +1,7 @@
 /** The server's picture, with handles laid over it: for pointers and for keys. */
 
+import {stepped} from './quantities.js';
+
 const SVG = 'http://www.w3.org/2000/svg';
 
 const element = (name, attributes, parent) => {
@@ -54,6 +56,8 @@ export class Picture {
   #overlay;
   #handles = new Map();
   #side = null;
+  /** Where the side view stood when a free end was taken up: there it stays until that is let go. */
+  #held = null;
 
   constructor(room, label) {
     this.#room = room;
@@ -80,11 +84,38 @@ export class Picture {
       axes: axes(view),
       view,
     };
+    this.#place();
+  }
+
+  /** Lays the drawing so that the side view stays where it is held. */
+  #place() {
+    const drawn = this.#room.querySelector(':scope > svg:not(.handles)');
+    if (this.#held && this.#side) {
+      const {scale} = this.#shown();
+      const [x, y] = this.#toShown([0, 0]).map(value => value / this.#overlay.viewBox.baseVal.width * this.#room.clientWidth);
+      drawn.style.transform = `translate(${x}px, ${y}px) scale(${scale})`;
+    } else {
+      drawn?.style.removeProperty('transform');
+    }
+  }
+
+  /** How a sheet is shown: larger or smaller, and moved aside, while a free end is dragged. */
+  #shown() {
+    const {scale, left, top} = this.#side;
+    const held = this.#held ?? this.#side;
+    const ratio = held.scale / scale;
+    return {scale: ratio, right: held.left - ratio * left, down: held.top - ratio * top};
+  }
+
+  #toShown([x, y]) {
+    const {scale, right, down} = this.#shown();
+    return [scale * x + right, scale * y + down];
   }
 
   /**
    * Lays handles over the picture. Each has {place, label, text, station, stem, moveTo(station)} if it runs
-   * along a stem, or {place, label, text, moveBy(right, up), put(along, up)} if it is free in the plane.
+   * along a stem, or {place, label, text, along, up, put(along, up), drag(along, up),
+   * letGo()} if it is free in the plane.
    */
   handles(wanted, step) {
     for (const [place, handle] of this.#handles) {
@@ -94,21 +125,27 @@ export class Picture {
       }
     }
     for (const want of this.#side ? wanted : []) {
-      const at = this.#at(want);
+      const known = this.#handles.get(want.place);
+      const at = this.#at(want) ?? (known?.grip && known.at);
       if (!at) {
-        this.#handles.get(want.place)?.node.remove();
+        known?.node.remove();
         this.#handles.delete(want.place);
         continue;
       }
-      const handle = this.#handles.get(want.place) ?? this.#make(want.place);
+      const handle = known ?? this.#make(want.place);
       Object.assign(handle, {want, at, step});
-      handle.node.setAttribute('transform', `translate(${at[0]} ${at[1]})`);
+      this.#lay(handle);
       handle.node.setAttribute('aria-label', want.label);
       handle.node.setAttribute('aria-valuetext', want.text);
       handle.node.setAttribute('aria-valuenow', want.now);
       handle.node.setAttribute('aria-valuemin', want.least);
       handle.node.setAttribute('aria-valuemax', want.most);
     }
+  }
+
+  /** A free end that is dragged is where the hand is. */
+  #lay({node, at, spot}) {
+    node.setAttribute('transform', `translate(${(spot ?? this.#toShown(at)).join(' ')})`);
   }
 
   /** The greatest station of a stem; null without a picture of it. */
@@ -129,7 +166,8 @@ export class Picture {
   #at(want) {
     const {view} = this.#side;
     const drawn = want.place === 'tail' ? view.querySelector('.tail') : view.querySelector(`.point[data-place="${want.place}"]`);
-    if (!drawn) {
+    // A leg that is broken off does not end where it is drawn.
+    if (!drawn || (want.place === 'tail' && view.querySelector('.leg[data-to="tail"][data-broken="true"]'))) {
       return null;
     }
     return want.place === 'tail'
@@ -149,15 +187,28 @@ export class Picture {
     node.addEventListener('pointerdown', event => this.#grab(event, handle));
     node.addEventListener('pointermove', event => this.#drag(event, handle));
     for (const end of ['pointerup', 'pointercancel', 'lostpointercapture']) {
-      node.addEventListener(end, () => { handle.grip = null; });
+      node.addEventListener(end, () => this.#letGo(handle));
     }
     return handle;
   }
 
-  /** Where a pointer is on the sheet. */
+  /** Where a pointer is on the sheet as it is shown. */
   #spot(event) {
     const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(this.#overlay.getScreenCTM().inverse());
     return [point.x, point.y];
+  }
+
+  #letGo(handle) {
+    if (!handle.grip) {
+      return;
+    }
+    handle.grip = null;
+    handle.spot = null;
+    if (this.#held) {
+      this.#held = null;
+      this.#place();
+    }
+    handle.want.letGo?.();
   }
 
   #grab(event, handle) {
@@ -168,6 +219,10 @@ export class Picture {
     // A point hangs beside its station: what the hand moves is the station.
     const from = handle.want.moveTo ? placeOf(this.#side.axes[handle.want.stem], handle.want.station) : handle.at;
     handle.grip = [from[0] - x, from[1] - y];
+    if (!handle.want.moveTo) {
+      const {scale, left, top} = this.#side;
+      this.#held = {scale, left, top};
+    }
   }
 
   #drag(event, handle) {
@@ -178,8 +233,10 @@ export class Picture {
     if (handle.want.moveTo) {
       handle.want.moveTo(nearest(this.#side.axes[handle.want.stem], [x, y]));
     } else {
-      const {scale, left, top} = this.#side;
-      handle.want.put((x - left) / scale, (top - y) / scale);
+      const {scale, left, top} = this.#held;
+      handle.spot = [x, y];
+      this.#lay(handle);
+      handle.want.drag((x - left) / scale, (top - y) / scale);
     }
   }
 
@@ -189,15 +246,15 @@ export class Picture {
     }
     const {want, step} = handle;
     const ways = {
-      ArrowRight: [step, 0], ArrowLeft: [-step, 0], ArrowUp: [0, step], ArrowDown: [0, -step],
-      PageUp: [0, 10 * step], PageDown: [0, -10 * step],
+      ArrowRight: [1, 0], ArrowLeft: [-1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1], PageUp: [0, 10], PageDown: [0, -10],
     };
     if (event.key in ways) {
       const [right, up] = ways[event.key];
+      const moved = (place, count) => (count === 0 ? place : stepped(place, step, count));
       if (want.moveTo) {
-        want.moveTo(want.station + right + up);
+        want.moveTo(moved(want.station, right + up));
       } else {
-        want.moveBy(right, up);
+        want.put(moved(want.along, right), moved(want.up, up));
       }
     } else if (want.moveTo && event.key === 'Home') {
       want.moveTo(0);

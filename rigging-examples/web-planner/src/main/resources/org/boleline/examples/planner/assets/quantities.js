@@ -31,13 +31,19 @@ export function parse(text) {
 /** SI value of text; zero if it cannot be read: the server then says so. */
 export const si = text => parse(text)?.si ?? 0;
 
-/** An SI value as text for a plan, in the unit that is shown, on a grid of steps of that unit. */
-export function toText(value, kind, system, step) {
-  const unit = SHOWN[system][kind];
-  const number = value / UNITS[kind][unit];
+const ROUNDING = 1e-9; // of steps
+
+/** An SI value as text for a plan, in the unit that is shown, on a grid of steps of that unit, and not beyond the most. */
+export function toText(value, kind, system, step, most = Infinity) {
+  const size = step * unitSize(kind, system);
+  const steps = Math.min(Math.round(value / size), Math.floor(most / size + ROUNDING));
   const digits = Math.max(0, Math.ceil(-Math.log10(step)));
-  return `${Number((Math.round(number / step) * step).toFixed(digits))} ${unit}`;
+  return `${Number((steps * step).toFixed(digits))} ${SHOWN[system][kind]}`;
 }
+
+/** The place on a grid so many steps away, forth or back, from a place on the grid or between. */
+export const stepped = (value, step, count) =>
+  step * (count > 0 ? Math.floor(value / step + ROUNDING) : Math.ceil(value / step - ROUNDING)) + step * count;
 
 /** Size of one shown unit, in SI. */
 export const unitSize = (kind, system) => UNITS[kind][SHOWN[system][kind]];
