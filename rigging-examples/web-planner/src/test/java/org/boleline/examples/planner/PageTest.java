@@ -38,6 +38,7 @@ class PageTest {
   private static final String ARROW_UP = "\uE013";
   private static final String PAGE_DOWN = "\uE00F";
   private static final String END = "\uE010";
+  private static final String ENTER = "\uE007";
   private static final String TAB = "\uE004";
 
   private static final double MOST_MILLISECONDS = 100;
@@ -478,6 +479,73 @@ class PageTest {
     browser.awaitTrue("!document.querySelector(\"" + TAIL + "\")");
     put(A + "[data-pointer='/arrangements/2/tail/point/0']", "-8");
     browser.awaitTrue("document.querySelector(\"" + TAIL + "\")");
+  }
+
+  private static String focused() {
+    return browser
+        .run(
+            "const a = document.activeElement; return [a.closest('[data-panel]')?.dataset.panel,"
+                + " a.dataset.key ?? a.dataset.pointer ?? a.className ?? a.nodeName].join(' ')")
+        .asText();
+  }
+
+  private static void focus(String selector) {
+    browser.run("document.querySelector(`" + selector + "`).focus(); return null");
+  }
+
+  @Test
+  void the_focus_stays_in_its_panel_when_both_show_the_same() throws Exception {
+    choose(B + ".way", "2");
+    browser.awaitTrue(
+        "document.querySelectorAll(`[data-pointer='" + POINT_AT + "']`).length === 2");
+    focus(A + "[data-key='hardware-0']");
+    choose(A + "[data-key='hardware-0']", "ring");
+    assertThat(focused()).isEqualTo("0 hardware-0");
+    browser.run("scrollTo(0, 0); return null");
+    browser.click(B + "input[value='raising']");
+    assertThat(
+            browser
+                .run("return document.querySelector(`" + A + "input[value='raising']`).checked")
+                .asBoolean())
+        .isTrue();
+  }
+
+  @Test
+  void the_focus_goes_to_the_point_that_takes_the_place_of_a_removed_one() throws Exception {
+    focus(A + "[data-key='remove-1']");
+    browser.key(ENTER);
+    assertThat(focused()).isEqualTo("0 remove-1");
+    browser.key(ENTER);
+    assertThat(focused()).as("the last one cannot be removed").isEqualTo("0 hardware-0");
+  }
+
+  @Test
+  void the_focus_stays_at_the_choice_of_a_stem() throws Exception {
+    ObjectNode plan = demo();
+    ObjectNode other = plan.at("/stems/0").deepCopy();
+    other.put("id", "other").putArray("base").add("3 m").add("0 m").add("0 m");
+    plan.withArray("stems").add(other);
+    openPlan(plan);
+    for (String key : List.of("stem-1", "stem-tail")) {
+      focus(A + "[data-key='" + key + "']");
+      choose(A + "[data-key='" + key + "']", "other");
+      assertThat(focused()).isEqualTo("0 " + key);
+    }
+  }
+
+  /** The end of the rope is moved by keys until it is drawn no more. */
+  @Test
+  void the_focus_of_a_handle_that_goes_passes_to_its_field() throws Exception {
+    choose(A + "[data-key='tail']", "point");
+    browser.awaitTrue("document.querySelector(\"" + TAIL + "\")");
+    focus(TAIL);
+    for (int i = 0;
+        i < 60
+            && browser.run("return Boolean(document.querySelector(\"" + TAIL + "\"))").asBoolean();
+        i++) {
+      browser.key(PAGE_DOWN);
+    }
+    browser.await("its field", () -> focused().equals("0 /arrangements/2/tail/point/0"));
   }
 
   private static void choose(String selector, String value) {

@@ -28,10 +28,10 @@ function make(name, properties = {}, ...children) {
 
 const option = (value, label, chosen) => make('option', {value, textContent: label, selected: value === chosen});
 
-function select(label, options, chosen, changed, className = '') {
-  const box = make('select', {}, ...options.map(([value, name]) => option(value, name, chosen)));
+function select(label, key, options, chosen, changed) {
+  const box = make('select', {data: {key}}, ...options.map(([value, name]) => option(value, name, chosen)));
   box.addEventListener('change', () => changed(box.value));
-  return make('label', {className: `field ${className}`}, label, box);
+  return make('label', {className: 'field'}, label, box);
 }
 
 /** A field for the value at a pointer of the plan; of a plain number if it has no kind. */
@@ -99,9 +99,9 @@ class Panel {
     update(this);
   }
 
-  /** Makes choices and fields anew: after a change of what there is. */
+  /** Makes choices and fields anew: after a change of what there is. The focus stays where it was. */
   rebuild() {
-    const focused = document.activeElement?.dataset?.key;
+    const focused = this.root.contains(document.activeElement) && document.activeElement.dataset.key;
     this.root.querySelector('.way').replaceChildren(
       ...state.plan.arrangements.map((way, i) => option(String(i), way.id, String(this.way))));
     const motion = this.root.querySelector('.motion');
@@ -109,7 +109,9 @@ class Panel {
       const input = make('input', {type: 'radio', name: `motion-${this.index}`, value: name, checked: this.arrangement.motion === name});
       input.addEventListener('change', () => {
         this.arrangement.motion = name;
-        update(...sharing(this.way));
+        const panels = sharing(this.way);
+        panels.filter(panel => panel !== this).forEach(panel => panel.rebuild());
+        update(...panels);
       });
       return make('label', {}, input, make('span', {textContent: name}));
     }));
@@ -117,8 +119,13 @@ class Panel {
     controls.replaceChildren(...this.arrangement.contacts.map((contact, i) => this.point(contact, i)), this.adder(), this.tail());
     fillFields();
     if (focused) {
-      this.root.querySelector(`[data-key="${focused}"]`)?.focus();
+      this.focus(focused);
     }
+  }
+
+  /** Puts the focus on the first of these controls that there is and that can be used. */
+  focus(...keys) {
+    keys.map(key => this.root.querySelector(`[data-key="${key}"]`)).find(control => control && !control.disabled)?.focus();
   }
 
   /** After a change of what there is: this panel, and the other if it shows the same. */
@@ -130,12 +137,19 @@ class Panel {
     update(...panels);
   }
 
-  stemChoice(holder) {
+  stemChoice(holder, key) {
     const ids = state.plan.stems.map(stem => stem.id);
-    return ids.length < 2 ? [] : [select('Stem', ids.map(id => [id, id]), holder.stem, id => {
+    return ids.length < 2 ? [] : [select('Stem', key, ids.map(id => [id, id]), holder.stem, id => {
       holder.stem = id;
       this.restructure();
     })];
+  }
+
+  /** Removes a point; the focus goes to the one that takes its place. */
+  remove(i) {
+    this.restructure(removePoint(state.plan, this.way, i));
+    const at = Math.min(i, this.arrangement.contacts.length - 1);
+    this.focus(`remove-${at}`, `hardware-${at}`);
   }
 
   point(contact, i) {
@@ -143,17 +157,17 @@ class Panel {
     const kind = kindOf(contact.hardware);
     const pointer = `${this.pointer}/contacts/${i}`;
     const {number, name} = HARDWARE[kind];
-    const choice = select('Hardware', Object.entries(HARDWARE).map(([key, {label}]) => [key, label]), kind, value => {
+    const choice = select('Hardware', `hardware-${i}`, Object.entries(HARDWARE).map(([key, {label}]) => [key, label]), kind, value => {
       contact.hardware = hardware(state.plan, value);
       this.restructure();
     });
-    choice.querySelector('select').dataset.key = `hardware-${i}`;
-    const remove = make('button', {type: 'button', className: 'small', textContent: '✕', title: `Remove point ${i + 1}`, disabled: this.arrangement.contacts.length < 2});
+    const remove = make('button', {type: 'button', className: 'small', textContent: '✕', title: `Remove point ${i + 1}`,
+      disabled: this.arrangement.contacts.length < 2, data: {key: `remove-${i}`}});
     remove.setAttribute('aria-label', `Remove point ${i + 1}`);
-    remove.addEventListener('click', () => this.restructure(removePoint(state.plan, this.way, i)));
+    remove.addEventListener('click', () => this.remove(i));
     return make('fieldset', {},
       make('legend', {textContent: `Point ${i + 1}`}),
-      ...this.stemChoice(contact),
+      ...this.stemChoice(contact, `stem-${i}`),
       field('At', `${pointer}/at`, 'length', changed),
       choice,
       ...(number ? [field(name, `${pointer}/hardware/${kind}/${number}`, null, changed)] : []),
@@ -174,14 +188,13 @@ class Panel {
     const changed = () => update(...sharing(this.way));
     const {tail} = this.arrangement;
     const kind = kindOf(tail);
-    const choice = select('Goes', [['device', 'to a device'], ['point', 'to a place'], ['direction', 'straight down']], kind, value => {
+    const choice = select('Goes', 'tail', [['device', 'to a device'], ['point', 'to a place'], ['direction', 'straight down']], kind, value => {
       this.arrangement.tail = this.otherTail(value);
       this.restructure();
     });
-    choice.querySelector('select').dataset.key = 'tail';
     const pointer = `${this.pointer}/tail`;
     const fields = {
-      device: () => [...this.stemChoice(tail.device),
+      device: () => [...this.stemChoice(tail.device, 'stem-tail'),
         field('At', `${pointer}/device/at`, 'length', changed),
         field('Wraps', `${pointer}/device/wraps`, null, changed),
         field('Friction', `${pointer}/device/friction`, null, changed)],
@@ -259,7 +272,10 @@ class Panel {
   }
 
   lay() {
-    this.picture.handles(this.handles(), STEP * unitSize('length', state.units));
+    const place = this.picture.handles(this.handles(), STEP * unitSize('length', state.units));
+    if (place) {
+      this.root.querySelector(`[data-pointer^="${this.pointer}/${place === 'device' ? 'tail/device/at' : place}"]`)?.focus();
+    }
   }
 
   /** The force to one metre of arrow that gives the greatest arrow some length on the sheet. */

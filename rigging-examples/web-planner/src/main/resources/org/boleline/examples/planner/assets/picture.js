@@ -115,21 +115,27 @@ export class Picture {
   /**
    * Lays handles over the picture. Each has {place, label, text, station, stem, moveTo(station)} if it runs
    * along a stem, or {place, label, text, along, up, put(along, up), drag(along, up),
-   * letGo()} if it is free in the plane.
+   * letGo()} if it is free in the plane. Returns the place of a handle that went with the focus of the keys in it.
    */
   handles(wanted, step) {
+    let left = null;
+    const drop = ({node}) => {
+      left = node.matches(':focus-visible') ? node.dataset.place : left;
+      node.remove();
+      this.#handles.delete(node.dataset.place);
+    };
     for (const [place, handle] of this.#handles) {
       if (!wanted.some(want => want.place === place) || !this.#side) {
-        handle.node.remove();
-        this.#handles.delete(place);
+        drop(handle);
       }
     }
     for (const want of this.#side ? wanted : []) {
       const known = this.#handles.get(want.place);
       const at = this.#at(want) ?? (known?.grip && known.at);
       if (!at) {
-        known?.node.remove();
-        this.#handles.delete(want.place);
+        if (known) {
+          drop(known);
+        }
         continue;
       }
       const handle = known ?? this.#make(want.place);
@@ -141,6 +147,7 @@ export class Picture {
       handle.node.setAttribute('aria-valuemin', want.least);
       handle.node.setAttribute('aria-valuemax', want.most);
     }
+    return left;
   }
 
   /** A free end that is dragged is where the hand is. */
