@@ -19,6 +19,8 @@ import org.boleline.json.PlanReader;
 import org.boleline.plan.Plan;
 import org.boleline.statics.Solution;
 import org.boleline.statics.Statics;
+import org.boleline.study.PlannedRanges;
+import org.boleline.study.StudyPlan;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -479,6 +481,135 @@ class PageTest {
     browser.awaitTrue("!document.querySelector(\"" + TAIL + "\")");
     put(A + "[data-pointer='/arrangements/2/tail/point/0']", "-8");
     browser.awaitTrue("document.querySelector(\"" + TAIL + "\")");
+  }
+
+  /** A plan after an edit as the page makes it, with what the page says of it. */
+  private static JsonNode edited(JsonNode plan, String edit) throws Exception {
+    browser.run(
+        "window.edited = null; import('/assets/plan.js').then(({changeHardware, removePoint, tidy})"
+            + " => { const plan = "
+            + plan
+            + "; const told = "
+            + edit
+            + "; window.edited = {plan, told}; }); return null");
+    browser.awaitTrue("window.edited");
+    return browser.run("return window.edited");
+  }
+
+  private static void readsBack(JsonNode edited) {
+    StudyPlan read = PlanReader.readWithStudies(edited.path("plan").toString());
+    PlannedRanges.of(read.plan());
+  }
+
+  /** A plan that has each member of the format. */
+  private static ObjectNode everything() throws Exception {
+    return (ObjectNode)
+        Client.MAPPER.readTree(
+            Path.of("../../rigging-core/src/test/resources/plans/everything.json").toFile());
+  }
+
+  private static ObjectNode study(String json) throws Exception {
+    return (ObjectNode) Client.MAPPER.readTree(json);
+  }
+
+  @Test
+  void what_names_later_points_follows_them_when_a_point_is_removed() throws Exception {
+    ObjectNode plan = demo();
+    plan.putArray("studies")
+        .add(
+            study(
+                """
+                {"kind": "sweep", "arrangement": "three rings, device at the base",
+                 "input": "/arrangements/3/contacts/2/hardware/ring/friction", "from": 0.1, "to": 0.3, "steps": 2,
+                 "readings": ["/contacts/2/forceMagnitude", "/contacts/1/forceMagnitude", "/legs/0/tension"]}
+                """))
+        .add(
+            study(
+                """
+                {"kind": "forkPull", "arrangement": "three rings, device at the base", "first": 0, "second": 2}
+                """))
+        .add(
+            study(
+                """
+                {"kind": "forkPull", "arrangement": "three rings, device at the base", "first": 0, "second": 1}
+                """))
+        .add(
+            study(
+                """
+                {"kind": "forkPull", "arrangement": "three rings, raising", "first": 0, "second": 1}
+                """));
+
+    JsonNode edited = edited(plan, "removePoint(plan, 3, 1)");
+
+    readsBack(edited);
+    assertThat(edited.at("/plan/ranges/4/input").toString())
+        .isEqualTo(
+            ("['/arrangements/3/contacts/0/hardware/ring/friction',"
+                    + "'/arrangements/3/contacts/1/hardware/ring/friction',"
+                    + "'/arrangements/5/contacts/0/hardware/ring/friction',"
+                    + "'/arrangements/5/contacts/1/hardware/ring/friction',"
+                    + "'/arrangements/5/contacts/2/hardware/ring/friction']")
+                .replace('\'', '"'));
+    JsonNode studies = edited.at("/plan/studies");
+    assertThat(studies).hasSize(3);
+    assertThat(studies.at("/0/input").asText())
+        .isEqualTo("/arrangements/3/contacts/1/hardware/ring/friction");
+    assertThat(studies.at("/0/readings").toString())
+        .isEqualTo("[\"/contacts/1/forceMagnitude\",\"/legs/0/tension\"]");
+    assertThat(studies.at("/1/second").asInt()).isEqualTo(1);
+    assertThat(studies.at("/2/arrangement").asText()).isEqualTo("three rings, raising");
+    assertThat(edited.path("told").toString())
+        .isEqualTo(
+            "[\"With that the plan lost 1 reading of a study, 1 study.\","
+                + "\"1 range has fewer inputs now.\"]");
+  }
+
+  @Test
+  void what_is_of_a_ring_goes_with_it() throws Exception {
+    ObjectNode plan = everything();
+    ((ObjectNode) plan.at("/rangeStudy/correlations/0"))
+        .withArray("between")
+        .set(1, "/arrangements/1/contacts/0/hardware/ring/friction");
+
+    JsonNode edited =
+        edited(plan, "changeHardware(plan, plan.arrangements[1].contacts[0], 'sheave')");
+
+    readsBack(edited);
+    assertThat(edited.at("/plan/ranges")).hasSize(4);
+    assertThat(edited.at("/plan/rangeStudy").has("correlations")).isFalse();
+    assertThat(edited.at("/plan/studies")).hasSize(9);
+    assertThat(edited.path("told").toString())
+        .isEqualTo("[\"With that the plan lost 1 range, 1 correlation of ranges, 1 study.\"]");
+    JsonNode caught =
+        edited(plan, "changeHardware(plan, plan.arrangements[0].contacts[0], 'bark')");
+    readsBack(caught);
+    assertThat(caught.at("/plan/arrangements/0/contacts/0").has("hardwareInCatch")).isFalse();
+    assertThat(caught.at("/plan/ranges")).hasSize(5);
+  }
+
+  @Test
+  void a_drop_caught_by_hand_is_made_fast_without_a_device() throws Exception {
+    JsonNode edited =
+        edited(everything(), "(plan.arrangements[1].tail = {direction: 'down'}, tidy(plan))");
+
+    readsBack(edited);
+    assertThat(edited.at("/plan/arrangements/1/drop/device").asText()).isEqualTo("locked");
+    assertThat(edited.at("/told/0").asText()).contains("“device”", "a hand needs a device");
+  }
+
+  @Test
+  void a_limit_of_a_point_that_no_arrangement_has_goes() throws Exception {
+    ObjectNode plan = everything();
+    ((ObjectNode) plan.at("/limits/parts/1")).put("place", "contacts/1");
+
+    JsonNode edited = edited(plan, "removePoint(plan, 0, 0)");
+
+    readsBack(edited);
+    assertThat(edited.at("/plan/limits/parts")).hasSize(8);
+    assertThat(edited.path("told").toString())
+        .isEqualTo("[\"With that the plan lost 1 study, 1 limit of a part.\"]");
+    assertThat(edited(everything(), "tidy(plan)").path("told")).isEmpty();
+    assertThat(edited(everything(), "tidy(plan)").path("plan")).isEqualTo(everything());
   }
 
   private static String focused() {

@@ -2,7 +2,7 @@
 
 import {fillTable, headline, pointForce, sentences} from './numbers.js';
 import {Picture} from './picture.js';
-import {HARDWARE, addPoint, alone, hardware, kindOf, put, removePoint, resolve, tidyRanges} from './plan.js';
+import {HARDWARE, addPoint, alone, changeHardware, kindOf, put, removePoint, resolve, tidy} from './plan.js';
 import {show, si, toField, toText, unitOf, unitSize} from './quantities.js';
 import {load, solve, view} from './server.js';
 
@@ -129,9 +129,8 @@ class Panel {
   }
 
   /** After a change of what there is: this panel, and the other if it shows the same. */
-  restructure(removed = 0) {
-    removed += tidyRanges(state.plan);
-    notice(removed > 0 ? `${removed} of the plan's ranges went with what they were of.` : []);
+  restructure(told = tidy(state.plan)) {
+    notice(told);
     const panels = sharing(this.way);
     panels.forEach(panel => panel.rebuild());
     update(...panels);
@@ -158,8 +157,7 @@ class Panel {
     const pointer = `${this.pointer}/contacts/${i}`;
     const {number, name} = HARDWARE[kind];
     const choice = select('Hardware', `hardware-${i}`, Object.entries(HARDWARE).map(([key, {label}]) => [key, label]), kind, value => {
-      contact.hardware = hardware(state.plan, value);
-      this.restructure();
+      this.restructure(changeHardware(state.plan, contact, value));
     });
     const remove = make('button', {type: 'button', className: 'small', textContent: '✕', title: `Remove point ${i + 1}`,
       disabled: this.arrangement.contacts.length < 2, data: {key: `remove-${i}`}});

@@ -19,7 +19,7 @@ export function alone(plan, index) {
 }
 
 /** Hardware of a kind, with the number that the same kind has elsewhere in the plan. */
-export function hardware(plan, kind) {
+function hardware(plan, kind) {
   for (const way of plan.arrangements) {
     for (const contact of way.contacts) {
       if (kindOf(contact.hardware) === kind) {
@@ -40,31 +40,168 @@ export function addPoint(plan, index, system) {
   way.contacts.push({...structuredClone(last), at: toText((si(last.at) + lower) / 2, 'length', system, 0.05)});
 }
 
-/** Removes a point, and ranges that name points of this arrangement by number. */
-export function removePoint(plan, index, point) {
-  plan.arrangements[index].contacts.splice(point, 1);
-  return dropRanges(plan, input => input.startsWith(`/arrangements/${index}/contacts/`));
+/**
+ * Gives a point another kind of hardware. What the old one was in a catch goes with it: it may be of another kind.
+ * Returns sentences about what else of the plan went.
+ */
+export function changeHardware(plan, contact, kind) {
+  contact.hardware = hardware(plan, kind);
+  const caught = contact.hardwareInCatch !== undefined;
+  delete contact.hardwareInCatch;
+  return [...tidy(plan), ...(caught ? ['The hardware in a catch is as in slow motion now.'] : [])];
 }
 
-/** Removes ranges of inputs that no longer stand in the plan; how many. */
-export const tidyRanges = plan => dropRanges(plan, input => resolve(plan, input) === undefined);
+/**
+ * Removes a point. What names later points by number follows them; what names the point itself goes with it.
+ * Returns sentences about what else of the plan went.
+ */
+export function removePoint(plan, index, point) {
+  plan.arrangements[index].contacts.splice(point, 1);
+  return tidy(plan, {index, point});
+}
 
-function dropRanges(plan, isGone) {
-  let count = 0;
-  for (const range of plan.ranges ?? []) {
-    const inputs = [range.input].flat();
-    const kept = inputs.filter(input => !isGone(input));
-    count += inputs.length - kept.length;
-    range.input = kept.length === 1 ? kept[0] : kept;
+/** The same place once a point was removed: a later point has a new number, that of the point itself is null. */
+function follow(place, removed) {
+  const found = /^(|.*\/)contacts\/(\d+)(?=\/|$)/.exec(place);
+  if (!found || found[2] < removed) {
+    return place;
   }
-  if (plan.ranges) {
-    plan.ranges = plan.ranges.filter(range => range.input.length > 0);
-    if (plan.ranges.length === 0) {
-      delete plan.ranges;
-      delete plan.rangeStudy;
+  const [all, before, number] = found;
+  return Number(number) === removed ? null : `${before}contacts/${number - 1}${place.slice(all.length)}`;
+}
+
+/** What can go with an edit: one of it, and several. */
+const PARTS = {
+  range: ['range', 'ranges'],
+  rangeStudy: ['study of ranges', 'studies of ranges'],
+  correlation: ['correlation of ranges', 'correlations of ranges'],
+  study: ['study', 'studies'],
+  limit: ['limit of a part', 'limits of parts'],
+  reading: ['reading of a study', 'readings of studies'],
+};
+
+/**
+ * Leaves out what no longer fits the rest of a plan: after an edit, or once a point was removed.
+ * Returns sentences about it.
+ */
+export function tidy(plan, removed = null) {
+  const lost = new Map();
+  const told = [];
+  /** Those of a list that stay, as they are then; what is left of each is null if it goes. */
+  const stay = (list, part, left) => list.map(left).filter(item => {
+    if (item === null) {
+      lost.set(part, (lost.get(part) ?? 0) + 1);
+    }
+    return item !== null;
+  });
+  const input = place => {
+    const mine = removed && place.startsWith(`/arrangements/${removed.index}/contacts/`);
+    const now = mine ? follow(place, removed.point) : place;
+    return now !== null && resolve(plan, now) !== undefined ? now : null;
+  };
+  const most = Math.max(...plan.arrangements.map(way => way.contacts.length));
+  /** A place of whichever arrangement has it. */
+  const shared = place => {
+    if (removed && plan.arrangements.length === 1) {
+      return follow(place, removed.point);
+    }
+    const number = /(?:^|\/)contacts\/(\d+)(?=\/|$)/.exec(place)?.[1];
+    return removed && Number(number) >= most ? null : place;
+  };
+
+  let narrowed = 0;
+  const ranges = stay(plan.ranges ?? [], 'range', range => {
+    const inputs = [range.input].flat();
+    const kept = inputs.map(input).filter(place => place !== null);
+    if (kept.length === 0) {
+      return null;
+    }
+    narrowed += kept.length < inputs.length ? 1 : 0;
+    return {...range, input: Array.isArray(range.input) ? kept : kept[0]};
+  });
+  const none = plan.ranges?.length > 0 && ranges.length === 0;
+  replace(plan, 'ranges', () => ranges);
+  const asked = plan.rangeStudy;
+  if (asked && none) {
+    delete plan.rangeStudy;
+    lost.set('rangeStudy', 1);
+  } else if (asked) {
+    const ranged = ranges.flatMap(range => range.input);
+    replace(asked, 'correlations', list => stay(list, 'correlation', pair => {
+      const between = pair.between.map(input);
+      return between.every(place => ranged.includes(place)) ? {...pair, between} : null;
+    }));
+    replace(asked, 'readings', list => stay(list, 'reading', shared));
+    replace(asked, 'over', list => stay(list, 'reading', item => within(item, {reading: shared(item.reading)})));
+  }
+
+  const id = removed && plan.arrangements[removed.index].id;
+  replace(plan, 'studies', list => stay(list, 'study', study => {
+    let reading = place => place;
+    if (removed && study.arrangement === id) {
+      reading = place => follow(place, removed.point);
+    } else if (removed && study.kind === 'whatChanged' && [study.from, study.to].includes(id)) {
+      // The points of the other arrangement keep their numbers.
+      reading = place => (follow(place, removed.point) === place ? place : null);
+    }
+    const changes = {};
+    if (study.input) {
+      changes.input = input(study.input);
+    }
+    if (study.reading) {
+      changes.reading = reading(study.reading);
+    }
+    if (study.readings) {
+      const readings = stay(study.readings, 'reading', reading);
+      changes.readings = readings.length > 0 ? readings : null;
+    }
+    if (study.keeps) {
+      const keeps = study.keeps.map(keep => within(keep, {reading: reading(keep.reading)}));
+      changes.keeps = keeps.includes(null) ? null : keeps;
+    }
+    for (const which of study.kind === 'forkPull' ? ['first', 'second'] : []) {
+      const place = reading(`contacts/${study[which]}`);
+      changes[which] = place && Number(place.split('/')[1]);
+    }
+    return within(study, changes);
+  }));
+  if (plan.limits) {
+    const names = [];
+    replace(plan.limits, 'parts', list => stay(list, 'limit', part => {
+      const left = part.place ? within(part, {place: shared(part.place)}) : part;
+      names.push(...(left ? [] : [part.name]));
+      return left;
+    }));
+    replace(plan.limits, 'factors', list => list.filter(factor => !names.includes(factor.for)));
+  }
+
+  for (const {id: name, drop, tail} of plan.arrangements) {
+    if (drop?.device?.handForce !== undefined && !tail.device) {
+      drop.device = 'locked'; // A hand holds behind the wraps of a device alone.
+      told.push(`The drop of “${name}” is caught with the rope made fast now: a hand needs a device.`);
     }
   }
-  return count;
+  if (narrowed > 0) {
+    told.unshift(`${narrowed === 1 ? '1 range has' : `${narrowed} ranges have`} fewer inputs now.`);
+  }
+  if (lost.size > 0) {
+    const parts = [...lost].map(([part, count]) => `${count} ${PARTS[part][count === 1 ? 0 : 1]}`);
+    told.unshift(`With that the plan lost ${parts.join(', ')}.`);
+  }
+  return told;
+}
+
+/** An object with some members changed; null if one of these went. */
+const within = (object, changes) => (Object.values(changes).includes(null) ? null : {...object, ...changes});
+
+/** Puts another list into an object that has one; none if nothing is left. */
+function replace(object, name, change) {
+  const list = object[name] && change(object[name]);
+  if (list?.length > 0) {
+    object[name] = list;
+  } else {
+    delete object[name];
+  }
 }
 
 const steps = pointer => pointer.split('/').slice(1).map(step => step.replaceAll('~1', '/').replaceAll('~0', '~'));
