@@ -3,13 +3,19 @@ package org.boleline.study;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Objects;
-import org.boleline.explain.Datum;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
+import org.boleline.plan.DropSpec;
+import org.boleline.plan.Limits;
+import org.boleline.plan.Piece;
 import org.boleline.plan.Plan;
+import org.boleline.plan.Tagline;
 import org.boleline.plan.Tail;
-import org.boleline.rope.Hardware;
+import org.boleline.rope.Motion;
+import org.boleline.rope.Rope;
+import org.boleline.stem.Stem;
 import org.boleline.units.Kind;
 import org.boleline.units.Si;
 import org.jspecify.annotations.Nullable;
@@ -38,9 +44,39 @@ final class MixedPlans {
   private static final String LIMITS = "limits";
 
   /** A contact before and after; one of them may be missing. */
-  private record Slot(@Nullable Contact a, @Nullable Contact b) {
-    boolean isBoth() {
-      return a != null && b != null;
+  private record Slot(@Nullable Contact a, @Nullable Contact b) {}
+
+  private static final List<String> ALL =
+      List.of(
+          TAIL, WRAPS, MOTION, COUNT, PLACES, FRICTION, TAGLINE, DROP, PIECE, ROPE, STEMS, GRAVITY,
+          LIMITS);
+
+  /** All that a reading depends on; whether it can be analysed shows when its plan is built. */
+  private record Mixture(
+      Motion motion,
+      List<Contact> contacts,
+      Tail tail,
+      Optional<Tagline> tagline,
+      Optional<DropSpec> drop,
+      Piece piece,
+      Optional<Rope> rope,
+      List<Stem> stems,
+      double gravity,
+      Optional<Limits> limits) {
+    Plan plan() {
+      Arrangement.Builder mixed =
+          Arrangement.builder(ID).motion(motion).contacts(contacts).tail(tail);
+      tagline.ifPresent(mixed::tagline);
+      drop.ifPresent(mixed::drop);
+      Plan.Builder plan =
+          Plan.builder()
+              .stems(stems)
+              .piece(piece)
+              .gravity(Si.of(gravity, Kind.ACCELERATION))
+              .arrangements(List.of(mixed.build()));
+      rope.ifPresent(plan::rope);
+      limits.ifPresent(plan::limits);
+      return plan.build();
     }
   }
 
@@ -53,99 +89,93 @@ final class MixedPlans {
 
   MixedPlans(Plan before, Arrangement a, Plan after, Arrangement b) {
     this.before = before;
-    this.a = a;
+    this.a = plain(a);
     this.after = after;
-    this.b = b;
-    this.slots = slots(a.contacts(), b.contacts());
-    this.changes = found();
+    this.b = plain(b);
+    this.slots = slots(this.a.contacts(), this.b.contacts());
+    this.changes = ALL.stream().filter(this::isNeeded).toList();
   }
 
+  /** What differs, in the order of {@link #ALL}: all of it made is the second arrangement. */
   List<String> changes() {
     return changes;
   }
 
-  private List<String> found() {
-    List<String> found = new ArrayList<>();
-    boolean devices = a.tail() instanceof Tail.Device && b.tail() instanceof Tail.Device;
-    boolean placeOfTail =
-        devices
-            ? !tail((Tail.Device) a.tail(), (Tail.Device) b.tail()).equals(b.tail())
-            : !a.tail().equals(b.tail());
-    note(found, TAIL, placeOfTail);
-    note(
-        found,
-        WRAPS,
-        devices && !tail((Tail.Device) a.tail(), (Tail.Device) b.tail()).equals(a.tail()));
-    note(found, MOTION, a.motion() != b.motion());
-    note(found, COUNT, slots.stream().anyMatch(slot -> !slot.isBoth()));
-    note(
-        found,
-        PLACES,
-        slots.stream()
-            .anyMatch(s -> s.a != null && s.b != null && !mix(s.a, s.b, s.a).equals(s.b)));
-    note(
-        found,
-        FRICTION,
-        slots.stream()
-            .anyMatch(
-                s ->
-                    s.a != null
-                        && s.b != null
-                        && !(s.a.hardware().equals(s.b.hardware())
-                            && s.a.hardwareInCatch().equals(s.b.hardwareInCatch()))));
-    note(found, TAGLINE, !a.tagline().equals(b.tagline()));
-    note(found, DROP, !a.drop().equals(b.drop()));
-    note(found, PIECE, !before.piece().equals(after.piece()));
-    note(found, ROPE, !before.rope().equals(after.rope()));
-    note(found, STEMS, !before.stems().equals(after.stems()));
-    note(found, GRAVITY, !Objects.equals(gravity(before), gravity(after)));
-    note(found, LIMITS, !before.limits().equals(after.limits()));
-    return List.copyOf(found);
+  /** Whether the second arrangement is missed without a change. */
+  private boolean isNeeded(String change) {
+    return !mixture(made -> !made.equals(change)).equals(mixture(made -> true));
   }
 
-  private static double gravity(Plan plan) {
-    return Si.value(plan.gravity(), Kind.ACCELERATION, "gravity");
+  /** The plan in which some changes are made, by their bits. */
+  Plan plan(int bits) {
+    return mixture(
+            change -> {
+              int i = changes.indexOf(change);
+              return i >= 0 && (bits & 1 << i) != 0;
+            })
+        .plan();
   }
 
-  private static void note(List<String> found, String name, boolean differs) {
-    if (differs) {
-      found.add(name);
+  private Mixture mixture(Predicate<String> made) {
+    List<Contact> contacts = new ArrayList<>();
+    for (Slot slot : slots) {
+      if (slot.a != null && slot.b != null) {
+        contacts.add(
+            mix(made.test(FRICTION) ? slot.b : slot.a, made.test(PLACES) ? slot.b : slot.a));
+      } else if (slot.a != null && !made.test(COUNT)) {
+        contacts.add(slot.a);
+      } else if (slot.b != null && made.test(COUNT)) {
+        contacts.add(slot.b);
+      }
     }
+    Tail tail = made.test(TAIL) ? b.tail() : a.tail();
+    if (a.tail() instanceof Tail.Device x && b.tail() instanceof Tail.Device y) {
+      tail = mix(made.test(WRAPS) ? y : x, made.test(TAIL) ? y : x);
+    }
+    return new Mixture(
+        (made.test(MOTION) ? b : a).motion(),
+        contacts,
+        tail,
+        (made.test(TAGLINE) ? b : a).tagline(),
+        (made.test(DROP) ? b : a).drop(),
+        (made.test(PIECE) ? after : before).piece(),
+        (made.test(ROPE) ? after : before).rope(),
+        (made.test(STEMS) ? after : before).stems(),
+        Si.value((made.test(GRAVITY) ? after : before).gravity(), Kind.ACCELERATION, "gravity"),
+        (made.test(LIMITS) ? after : before).limits());
   }
 
   /** The device of one place with the friction and the wraps of another. */
-  private static Tail.Device tail(Tail.Device friction, Tail.Device place) {
+  private static Tail.Device mix(Tail.Device friction, Tail.Device place) {
     Tail.Device device =
-        Tail.Device.of(place.stem(), place.at(), friction.friction(), friction.wraps());
-    if (place.taken().isEmpty()) {
-      device = device.withOffset(place.offset());
-    }
+        Tail.Device.of(place.stem(), place.at(), friction.friction(), friction.wraps())
+            .withOffset(place.offset());
     return friction.frictionInCatch().isPresent()
         ? device.withFrictionInCatch(friction.frictionInCatch().getAsDouble())
         : device;
   }
 
+  /** The same without what no reading depends on: what was stated, and whether hardware opens. */
+  private static Arrangement plain(Arrangement way) {
+    return way.toBuilder()
+        .contacts(way.contacts().stream().map(contact -> mix(contact, contact)).toList())
+        .tail(way.tail() instanceof Tail.Device device ? mix(device, device) : way.tail())
+        .build();
+  }
+
   /** A contact at a place with other hardware. */
-  private static Contact mix(Contact hardware, Contact place, Contact catching) {
-    Contact contact = Contact.of(place.stem(), place.at(), hardware.hardware());
-    List<String> left = place.taken().stream().map(Datum::name).toList();
-    if (!left.contains("/sling")) {
-      contact = contact.withSling(place.sling());
-    }
-    if (!left.contains("/offset")) {
-      contact = contact.withOffset(place.offset());
-    }
-    contact = contact.withRopeWeight(place.hasRopeWeight());
-    if (place.slingStiffness().isPresent()) {
-      contact = contact.withSlingStiffness(place.slingStiffness().get());
-    }
-    contact = hardware.opens().map(contact::withOpens).orElse(contact);
-    @Nullable Hardware inCatch = catching.hardwareInCatch().orElse(null);
-    return inCatch == null ? contact : contact.withHardwareInCatch(inCatch);
+  private static Contact mix(Contact hardware, Contact place) {
+    Contact contact =
+        Contact.of(place.stem(), place.at(), hardware.hardware())
+            .withSling(place.sling())
+            .withOffset(place.offset())
+            .withRopeWeight(place.hasRopeWeight());
+    contact = place.slingStiffness().map(contact::withSlingStiffness).orElse(contact);
+    return hardware.hardwareInCatch().map(contact::withHardwareInCatch).orElse(contact);
   }
 
   private static boolean isSamePlace(Contact a, Contact b) {
-    return mix(a, b, a).equals(a);
+    return mix(a, b).equals(a);
   }
 
   private static List<Slot> slots(List<Contact> a, List<Contact> b) {
@@ -186,45 +216,5 @@ final class MixedPlans {
     }
     gone.clear();
     come.clear();
-  }
-
-  private boolean made(String change, int bits) {
-    int i = changes.indexOf(change);
-    return i >= 0 && (bits & 1 << i) != 0;
-  }
-
-  /** The plan in which some changes are made, by their bits. */
-  Plan plan(int bits) {
-    List<Contact> contacts = new ArrayList<>();
-    for (Slot slot : slots) {
-      if (slot.a != null && slot.b != null) {
-        Contact hardware = made(FRICTION, bits) ? slot.b : slot.a;
-        contacts.add(mix(hardware, made(PLACES, bits) ? slot.b : slot.a, hardware));
-      } else if (slot.a != null && !made(COUNT, bits)) {
-        contacts.add(slot.a);
-      } else if (slot.b != null && made(COUNT, bits)) {
-        contacts.add(slot.b);
-      }
-    }
-    Tail tail = made(TAIL, bits) ? b.tail() : a.tail();
-    if (a.tail() instanceof Tail.Device x && b.tail() instanceof Tail.Device y) {
-      tail = tail(made(WRAPS, bits) ? y : x, made(TAIL, bits) ? y : x);
-    }
-    Arrangement.Builder mixed =
-        Arrangement.builder(ID)
-            .motion(made(MOTION, bits) ? b.motion() : a.motion())
-            .contacts(contacts)
-            .tail(tail);
-    (made(TAGLINE, bits) ? b : a).tagline().ifPresent(mixed::tagline);
-    (made(DROP, bits) ? b : a).drop().ifPresent(mixed::drop);
-    Plan.Builder plan =
-        Plan.builder()
-            .stems((made(STEMS, bits) ? after : before).stems())
-            .piece((made(PIECE, bits) ? after : before).piece())
-            .gravity((made(GRAVITY, bits) ? after : before).gravity())
-            .arrangements(List.of(mixed.build()));
-    (made(ROPE, bits) ? after : before).rope().ifPresent(plan::rope);
-    (made(LIMITS, bits) ? after : before).limits().ifPresent(plan::limits);
-    return plan.build();
   }
 }

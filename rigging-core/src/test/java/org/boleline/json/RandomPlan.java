@@ -52,7 +52,7 @@ import org.boleline.wood.SpeciesPack;
 import org.boleline.wood.WoodProperties;
 
 /** Plans that a seed makes, with every form of every part; numbers with all their digits. */
-final class RandomPlan {
+public final class RandomPlan {
   private static final List<Motion> MOTIONS = List.of(Motion.values());
 
   private final Random random;
@@ -60,6 +60,11 @@ final class RandomPlan {
   private boolean ropeHasWeight;
   private boolean ropeHasStrength;
   private boolean ropeHasDiameter;
+
+  /** The plan of a seed; always the same one. */
+  public static Plan of(long seed) {
+    return new RandomPlan(seed).plan();
+  }
 
   RandomPlan(long seed) {
     this.random = new Random(seed);
