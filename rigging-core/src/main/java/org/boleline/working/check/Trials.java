@@ -49,6 +49,9 @@ final class Trials {
   private static final double ROUGH_FOOT_GRAVITY = 32 * PersonsUnits.FOOT;
 
   private static final String ACCELERATION = "m/s2";
+  /** Enough for 9.80665. */
+  private static final int FACTOR_FIGURES = 6;
+
   private static final double FULL_TURN = 2 * Math.PI;
   private static final int MOST_ROUNDED = 3;
 
@@ -315,7 +318,7 @@ final class Trials {
   }
 
   private void scale(Chain.Use use, int i, Slip slip, double factor) {
-    String text = QuantityText.number(factor, 5);
+    String text = QuantityText.number(factor, FACTOR_FIGURES);
     change(use, i, slip, "{} over " + text, x -> x / factor);
     change(use, i, slip, "{} times " + text, x -> x * factor);
   }
@@ -390,7 +393,7 @@ final class Trials {
     }
     for (double factor : factors) {
       for (double f : new double[] {factor, 1 / factor}) {
-        String how = what + " times " + QuantityText.number(f, 5);
+        String how = what + " times " + QuantityText.number(f, FACTOR_FIGURES);
         Set<Input> inputs = new LinkedHashSet<>();
         for (int k = 0; k < use.count(); k++) {
           if (sort.test(use.symbol(k))) {
@@ -503,7 +506,7 @@ final class Trials {
   }
 
   private void times(Chain.Use use, Slip slip, double factor) {
-    String text = QuantityText.number(factor, 5);
+    String text = QuantityText.number(factor, FACTOR_FIGURES);
     String name = use.formula().result().name();
     resulting(use, slip, name + " over " + text, x -> x / factor);
     resulting(use, slip, name + " times " + text, x -> x * factor);

@@ -192,6 +192,7 @@ class HandCheckTest {
     assertThat(causes.get(0).places()).hasSizeBetween(2, 3).doesNotHaveDuplicates();
     assertThat(causes.get(0).toString())
         .startsWith("as if mass and force were mixed up")
+        .contains(" over 9.80665")
         .contains("; or ");
   }
 
