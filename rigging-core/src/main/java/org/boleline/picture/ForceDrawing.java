@@ -18,6 +18,8 @@ import org.boleline.wood.Log;
 
 /** One force picture under way. Belongs to one thread. */
 final class ForceDrawing {
+  private static final int UNTOLD = -1;
+  private static final double LEAST_ROOM = 40;
   private static final double GUTTER = 78;
   private static final double BETWEEN = 34;
   private static final double MOST_LABEL = 150;
@@ -33,9 +35,13 @@ final class ForceDrawing {
   private final Sheet sheet;
   private final Plan plan;
   private final double greatestTension;
+  private final int told;
+  private int leftOut;
 
-  ForceDrawing(Solution solution, PictureSpec spec) {
+  /** Told is how many labels the sheet says it leaves out; below zero it has no line for that. */
+  private ForceDrawing(Solution solution, PictureSpec spec, int told) {
     this.spec = spec;
+    this.told = told;
     this.scene = new Scene(solution, spec);
     this.plan = solution.plan();
     units = spec.units();
@@ -52,7 +58,23 @@ final class ForceDrawing {
     }
     SettingUp.of(solution.arrangement())
         .ifPresent(order -> headings.add("Setting up: " + order.sentence()));
+    if (told != UNTOLD) {
+      headings.add(Labels.leftOutText(told));
+    }
     sheet = new Sheet(spec, title + ": " + solution.id(), headings, description());
+  }
+
+  /** The picture as SVG. */
+  static String svg(Solution solution, PictureSpec spec) {
+    ForceDrawing drawing = new ForceDrawing(solution, spec, UNTOLD);
+    String svg = drawing.drawn();
+    // The line that tells of labels left out takes room too, so that their number may change with
+    // it, but not any more with what it tells.
+    while (drawing.leftOut != Math.max(0, drawing.told)) {
+      drawing = new ForceDrawing(solution, spec, drawing.leftOut);
+      svg = drawing.drawn();
+    }
+    return svg;
   }
 
   private String pieceText() {
@@ -82,7 +104,7 @@ final class ForceDrawing {
         .findFirst();
   }
 
-  String svg() {
+  private String drawn() {
     Rect body = sheet.body();
     int azimuth = scene.azimuthDegrees();
     List<Place> extremes = scene.extremes(spec);
@@ -102,6 +124,9 @@ final class ForceDrawing {
       double gutter = Math.min(GUTTER, 0.12 * body.width());
       double high = sideRoom.height() + (outOfPlane ? aboveRoom.height() : 0);
       double room = views.height() - (outOfPlane ? 2 * BETWEEN : BETWEEN);
+      if (room < LEAST_ROOM) {
+        return tooSmall(body);
+      }
       double wide = Math.max(sideRoom.width(), outOfPlane ? aboveRoom.width() : 0);
       scale = Math.min((views.width() - 2 * gutter) / wide, room / high);
       legend = legend(scale);
@@ -130,6 +155,16 @@ final class ForceDrawing {
           new Rect(views.left(), sideBottom + BETWEEN / 2 + 14, views.right(), views.bottom()));
     }
     legend.draw(new Rect(body.left(), body.bottom() - legendHeight, body.right(), body.bottom()));
+    return sheet.end();
+  }
+
+  private String tooSmall(Rect body) {
+    sheet.write(
+        "The sheet is too small for the drawing; see the table.",
+        body.left(),
+        body.middleY(),
+        "font-size",
+        11);
     return sheet.end();
   }
 
@@ -205,6 +240,7 @@ final class ForceDrawing {
             "data-force-per-metre",
             QuantityText.number(scene.forcePerMetre));
     Labels labels = new Labels(area);
+    things(view, labels);
     for (PictureSpec.NamedBox box : spec.boxes()) {
       box(view, area, box, labels);
     }
@@ -232,6 +268,7 @@ final class ForceDrawing {
       letters(view, labels);
     }
     sheet.labels(labels);
+    leftOut += labels.leftOut();
     sheet.svg().close();
   }
 
@@ -586,35 +623,28 @@ final class ForceDrawing {
     return out;
   }
 
-  /** Points first, then legs, then what moves: who comes first lies nearest. */
+  /** All that has a name in a view, before the first is lettered. */
+  private void things(View view, Labels labels) {
+    scene.points.forEach(point -> labels.thing(view.on(point.position())));
+    if (!view.above()) {
+      scene.marks.forEach(mark -> labels.thing(view.on(mark.to())));
+      scene.stems.forEach(stem -> labels.thing(view.on(stem.loaded().get(0))));
+      labels.thing(view.on(scene.piece));
+      scene.tagline.ifPresent(end -> labels.thing(view.on(end)));
+    }
+  }
+
+  /** Points first, then stems, then legs: who comes first lies nearest. */
   private void letters(View view, Labels labels) {
     for (Scene.DrawnPoint point : scene.points) {
       Spot p = view.on(point.position());
       Spot b = view.on(scene.tip(point));
-      Spot toward = new Spot(b.x() - p.x(), b.y() - p.y());
       String name = point.name() + takesRope(point);
-      if (point.bears()) {
-        labels.place(text(name, forceText(point)), "force-name", b, toward);
-      } else {
-        labels.place(text(name, "slack"), "force-name", p, new Spot(1, 0));
-      }
-    }
-    labels.place(
-        text("piece", units.mass(Si.value(plan.piece().mass(), Kind.MASS, "mass"))),
-        "piece-name",
-        view.on(scene.piece),
-        new Spot(0, 1));
-    for (Scene.DrawnLeg leg : scene.legs) {
-      Spot a = view.on(leg.begin());
-      Spot b = view.on(leg.end());
       labels.place(
-          text(units.force(leg.tension(), leg.other())),
-          "leg-name",
-          new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2),
-          new Spot(Math.abs(b.y() - a.y()), Math.abs(b.x() - a.x())));
-    }
-    if (scene.solution.arrangement().tail() instanceof Tail.Device device) {
-      tailText(view, labels, device);
+          text(name, point.bears() ? forceText(point) : "slack"),
+          "force-name",
+          p,
+          point.bears() ? new Spot(b.x() - p.x(), b.y() - p.y()) : new Spot(1, 0));
     }
     for (Scene.DrawnMark mark : scene.marks) {
       labels.place(
@@ -633,6 +663,31 @@ final class ForceDrawing {
           view.on(stem.loaded().get(0)),
           new Spot(-1, -0.3));
     }
+    labels.place(
+        text("piece", units.mass(Si.value(plan.piece().mass(), Kind.MASS, "mass"))),
+        "piece-name",
+        view.on(scene.piece),
+        new Spot(0, 1));
+    if (scene.solution.arrangement().tail() instanceof Tail.Device device) {
+      tailText(view, labels, device);
+    }
+    // Their numbers stand without a name: a name beside a leg is not mistaken for one of them.
+    scene.legs.forEach(leg -> labels.thing(middle(view, leg)));
+    for (Scene.DrawnLeg leg : scene.legs) {
+      Spot a = view.on(leg.begin());
+      Spot b = view.on(leg.end());
+      labels.place(
+          text(units.force(leg.tension(), leg.other())),
+          "leg-name",
+          middle(view, leg),
+          new Spot(Math.abs(b.y() - a.y()), Math.abs(b.x() - a.x())));
+    }
+  }
+
+  private static Spot middle(View view, Scene.DrawnLeg leg) {
+    Spot a = view.on(leg.begin());
+    Spot b = view.on(leg.end());
+    return new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
   }
 
   private void tailText(View view, Labels labels, Tail.Device device) {
@@ -694,6 +749,9 @@ final class ForceDrawing {
       out.append(
           units.moment(Si.value(stem.result().base().momentMagnitude(), Kind.MOMENT, "moment")));
       out.append('.');
+    }
+    if (told > 0) {
+      out.append(' ').append(Labels.leftOutText(told));
     }
     scene.solution.cautions().forEach(c -> out.append(" Caution: ").append(c.sentence()));
     return out.toString();

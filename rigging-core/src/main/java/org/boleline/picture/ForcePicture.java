@@ -46,7 +46,7 @@ public final class ForcePicture {
                 () -> new IllegalArgumentException("arrangement: none named " + arrangement));
     return new ForcePicture(
         found instanceof Solution solution
-            ? new ForceDrawing(solution, spec).svg()
+            ? ForceDrawing.svg(solution, spec)
             : withoutState(result.plan(), found, spec));
   }
 

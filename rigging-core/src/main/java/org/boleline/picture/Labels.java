@@ -8,8 +8,9 @@ import org.jspecify.annotations.Nullable;
  * Places labels beside what they name: none over another, none off the sheet, few over lines.
  *
  * <p>One after the other, each where it costs least among places around its anchor: far costs, a
- * line beneath costs more. If all of them are taken, the free place nearest to the anchor. Belongs
- * to one picture and one thread.
+ * line beneath costs more, and so does a place nearer to another thing that is named. If all of
+ * them are taken, the free place nearest to the anchor; if there is none, the label is left out and
+ * counted. Belongs to one picture and one thread.
  */
 final class Labels {
   static final double SIZE = 12;
@@ -20,20 +21,26 @@ final class Labels {
   private static final double LINE_BENEATH = 60;
   private static final double LEADER_ACROSS = 22;
   private static final double OFF_DIRECTION = 5;
+  private static final double NEARER_TO_ANOTHER = 18;
+  private static final double CLEARLY_NEARER = 4;
+  private static final double ONE_THING = 1;
   private static final double STEP = 6;
   private static final double[] DISTANCES = {5, 10, 18, 28, 40, 56, 76, 100, 130, 165};
   private static final int DIRECTIONS = 16;
 
   /**
-   * A label in its place: its lines, the room it takes, and the end of its leader if it has one.
+   * A label in its place: its lines, the room it takes, what it names, and whether a line leads
+   * there.
    */
-  record Placed(List<String> lines, String kind, Rect room, @Nullable Spot leader) {}
+  record Placed(List<String> lines, String kind, Rect room, Spot anchor, boolean led) {}
 
   private record Segment(Spot a, Spot b) {}
 
   private final Rect area;
   private final List<Segment> drawn = new ArrayList<>();
   private final List<Placed> placed = new ArrayList<>();
+  private final List<Spot> things = new ArrayList<>();
+  private int leftOut;
 
   Labels(Rect area) {
     this.area = area;
@@ -46,8 +53,25 @@ final class Labels {
     }
   }
 
+  /** Something that has a label, so that no other label stands nearer to it than to its own. */
+  void thing(Spot anchor) {
+    things.add(anchor);
+  }
+
   List<Placed> placed() {
     return List.copyOf(placed);
+  }
+
+  /** How many labels found no room. */
+  int leftOut() {
+    return leftOut;
+  }
+
+  /** That labels were left out, for the sheet to say; empty if none were. */
+  static String leftOutText(int count) {
+    return count == 0
+        ? ""
+        : count + (count == 1 ? " label" : " labels") + " left out; see the table.";
   }
 
   /**
@@ -81,7 +105,7 @@ final class Labels {
                 h);
         double cost = away + OFF_DIRECTION * (1 - along(dx, dy, preferred));
         if (cost < least && isFree(room)) {
-          cost += beneath(room) + across(room, anchor);
+          cost += beneath(room) + across(room, anchor) + mistaken(room, anchor);
           if (cost < least) {
             least = cost;
             best = room;
@@ -92,14 +116,37 @@ final class Labels {
     if (best == null) {
       best = anywhere(anchor, w, h);
     }
-    if (best != null) {
-      Spot near = best.nearest(anchor.x(), anchor.y());
-      boolean far = Math.hypot(near.x() - anchor.x(), near.y() - anchor.y()) > LEADER_FROM;
-      placed.add(new Placed(List.copyOf(lines), kind, best, far ? anchor : null));
-      if (far) {
-        drawn.add(new Segment(near, anchor));
+    if (best == null) {
+      leftOut++;
+      return;
+    }
+    boolean led = isLed(best, anchor);
+    placed.add(new Placed(List.copyOf(lines), kind, best, anchor, led));
+    if (led) {
+      drawn.add(new Segment(best.nearest(anchor.x(), anchor.y()), anchor));
+    }
+  }
+
+  /** Whether a label needs a line to what it names: it is far, or something else is as near. */
+  private boolean isLed(Rect room, Spot anchor) {
+    return away(room, anchor) > LEADER_FROM || mistaken(room, anchor) > 0;
+  }
+
+  private static double away(Rect room, Spot spot) {
+    return room.nearest(spot.x(), spot.y()).distance(spot);
+  }
+
+  /** What a place costs that is nearer to another thing, or about as near. */
+  private double mistaken(Rect room, Spot anchor) {
+    double own = away(room, anchor) + CLEARLY_NEARER;
+    double cost = 0;
+    for (Spot thing : things) {
+      double other = away(room, thing);
+      if (other < own && thing.distance(anchor) > ONE_THING) {
+        cost += Math.min(LINE_BENEATH, NEARER_TO_ANOTHER + own - other);
       }
     }
+    return cost;
   }
 
   private static double along(double dx, double dy, Spot preferred) {
@@ -133,10 +180,10 @@ final class Labels {
 
   /** What a leader costs that runs over other labels or lines. */
   private double across(Rect room, Spot anchor) {
-    Spot near = room.nearest(anchor.x(), anchor.y());
-    if (Math.hypot(near.x() - anchor.x(), near.y() - anchor.y()) <= LEADER_FROM) {
+    if (!isLed(room, anchor)) {
       return 0;
     }
+    Spot near = room.nearest(anchor.x(), anchor.y());
     double cost = 0;
     for (Placed other : placed) {
       if (other.room.meets(near, anchor)) {

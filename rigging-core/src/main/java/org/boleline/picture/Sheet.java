@@ -158,8 +158,8 @@ final class Sheet {
   /** The labels in their places, with their leaders. */
   void labels(Labels labels) {
     for (Labels.Placed label : labels.placed()) {
-      Spot anchor = label.leader();
-      if (anchor != null) {
+      Spot anchor = label.anchor();
+      if (label.led()) {
         Spot near = label.room().nearest(anchor.x(), anchor.y());
         leaf(
             "line",
@@ -192,7 +192,9 @@ final class Sheet {
               + " "
               + Svg.number(room.right())
               + " "
-              + Svg.number(room.bottom()));
+              + Svg.number(room.bottom()),
+          "data-at",
+          Svg.number(label.anchor().x()) + " " + Svg.number(label.anchor().y()));
       for (int i = 0; i < label.lines().size(); i++) {
         svg.text(
             "text",

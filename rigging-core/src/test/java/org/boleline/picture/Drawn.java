@@ -122,13 +122,60 @@ final class Drawn {
 
   /** Rooms of all labels: left, top, right, bottom. */
   static List<double[]> rooms(Element within) {
-    return ofClass(within, "label").stream()
-        .map(
-            label ->
-                Arrays.stream(label.getAttribute("data-room").split(" ", -1))
-                    .mapToDouble(Double::parseDouble)
-                    .toArray())
-        .toList();
+    return ofClass(within, "label").stream().map(label -> numbers(label, "data-room")).toList();
+  }
+
+  /** Numbers with blanks between them. */
+  static double[] numbers(Element element, String attribute) {
+    return Arrays.stream(element.getAttribute(attribute).split(" ", -1))
+        .mapToDouble(Double::parseDouble)
+        .toArray();
+  }
+
+  /** How far the room of a label is from a place on the sheet. */
+  static double away(Element label, double[] place) {
+    double[] room = numbers(label, "data-room");
+    return Math.hypot(
+        Math.max(room[0], Math.min(room[2], place[0])) - place[0],
+        Math.max(room[1], Math.min(room[3], place[1])) - place[1]);
+  }
+
+  /** The names in a view: of points, marks and tips, bases, the piece and the tagline. */
+  static List<Element> names(Element view) {
+    List<Element> names = new ArrayList<>();
+    for (String kind :
+        List.of("force-name", "mark-name", "base-name", "piece-name", "tagline-name", "number")) {
+      names.addAll(ofClass(view, kind));
+    }
+    return names;
+  }
+
+  /**
+   * Whether no other thing that has a name lies nearer to a label than its own. Things less than a
+   * pixel apart are one to the eye.
+   */
+  static boolean isNearestToItsOwn(Element view, Element label) {
+    double[] at = numbers(label, "data-at");
+    return names(view).stream()
+        .map(other -> numbers(other, "data-at"))
+        .filter(other -> Math.hypot(other[0] - at[0], other[1] - at[1]) > 1.001)
+        .allMatch(other -> away(label, other) >= away(label, at));
+  }
+
+  /** A label is nearer to what it names than to any other such thing, or a line leads there. */
+  void checkNames(String of) {
+    for (Element view : views()) {
+      List<double[]> led =
+          ofClass(view, "leader").stream().map(leader -> line(leader).get(1)).toList();
+      for (Element label : ofClass(view, "label")) {
+        double[] at = numbers(label, "data-at");
+        boolean isLed =
+            led.stream().anyMatch(end -> Math.hypot(end[0] - at[0], end[1] - at[1]) == 0);
+        assertThat(isLed || (away(label, at) < 10 && isNearestToItsOwn(view, label)))
+            .as("%s: %s at what it names", of, label.getTextContent())
+            .isTrue();
+      }
+    }
   }
 
   void checkLabels(String of) {

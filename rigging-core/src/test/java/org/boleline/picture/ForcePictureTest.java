@@ -45,6 +45,7 @@ class ForcePictureTest {
       for (PictureSpec spec : List.of(PictureSpec.STANDARD, Demo.PHONE)) {
         Drawn drawn = drawn(result, arrangement.id(), spec);
         drawn.checkLabels(name);
+        drawn.checkNames(name);
         drawn.checkOnSheet(name);
         Solution solution = arrangement.solution().orElseThrow();
         checkGeometry(drawn, solution);
@@ -66,6 +67,7 @@ class ForcePictureTest {
       ArrangementResult arrangement = result.arrangements().get(0);
       Drawn drawn = drawn(result, arrangement.id(), PictureSpec.STANDARD);
       drawn.checkLabels("seed " + seed);
+      drawn.checkNames("seed " + seed);
       drawn.checkOnSheet("seed " + seed);
       if (arrangement instanceof Solution solution) {
         checkGeometry(drawn, solution);
@@ -161,17 +163,108 @@ class ForcePictureTest {
 
   /** A label for every point, leg, mark, tip and base, and the piece: none was left out. */
   private static void checkEveryNumberIsThere(Drawn drawn, Solution solution) {
+    assertThat(Drawn.ofClass(drawn.side(), "label")).hasSize(labels(solution));
+    assertThat(drawn.root().getTextContent()).doesNotContain("left out; see");
+  }
+
+  /** How many labels a side view has, if there is room for all. */
+  private static int labels(Solution solution) {
     int marks = solution.stems().stream().mapToInt(stem -> stem.marks().size()).sum();
     boolean device = solution.handTension().isPresent();
-    int wanted =
-        solution.contacts().size()
-            + solution.legs().size()
-            + 1
-            + 2 * solution.stems().size()
-            + marks
-            + (device ? 2 : 0)
-            + (solution.arrangement().tagline().isPresent() ? 1 : 0);
-    assertThat(Drawn.ofClass(drawn.side(), "label")).hasSize(wanted);
+    return solution.contacts().size()
+        + solution.legs().size()
+        + 1
+        + 2 * solution.stems().size()
+        + marks
+        + (device ? 2 : 0)
+        + (solution.arrangement().tagline().isPresent() ? 1 : 0);
+  }
+
+  @Test
+  void labels_without_room_are_counted_on_the_sheet() {
+    int toldCount = 0;
+    for (String name : List.of("hornbeam", "spruce", "sycamore")) {
+      StaticResult result = Statics.analyse(Demo.plan(name));
+      for (ArrangementResult arrangement : result.arrangements()) {
+        Solution solution = arrangement.solution().orElseThrow();
+        Drawn drawn = drawn(result, arrangement.id(), PictureSpec.STANDARD.withSheet(320, 380));
+        int points = solution.contacts().size() + (solution.handTension().isPresent() ? 1 : 0);
+        int wanted = labels(solution) + (drawn.views().size() - 1) * points;
+        int left = wanted - Drawn.ofClass(drawn.root(), "label").size();
+        String told = left + (left == 1 ? " label" : " labels") + " left out; see the table.";
+        if (left > 0) {
+          assertThat(Drawn.texts(drawn.root())).contains(told);
+          assertThat(Drawn.all(drawn.root(), "desc").get(0).getTextContent()).contains(told);
+          toldCount++;
+        }
+        drawn.checkLabels(name);
+        drawn.checkOnSheet(name);
+      }
+    }
+    assertThat(toldCount).isGreaterThan(5);
+  }
+
+  @Test
+  void a_sheet_without_room_for_the_drawing_says_so() {
+    Plan plan = Demo.plan("hornbeam").toBuilder().title("wide words ".repeat(20)).build();
+    Arrangement rings = plan.arrangements().get(3);
+    List<Contact> contacts = rings.contacts().stream().map(c -> c.withOpens(false)).toList();
+    StaticResult result =
+        Statics.analyse(
+            plan.toBuilder()
+                .arrangements(List.of(rings.toBuilder().contacts(contacts).build()))
+                .build());
+    Drawn drawn = drawn(result, rings.id(), PictureSpec.STANDARD.withSheet(320, 320));
+    assertThat(drawn.views()).isEmpty();
+    assertThat(drawn.root().getTextContent()).contains("too small for the drawing");
+    drawn.checkOnSheet("small");
+  }
+
+  @Test
+  void names_stand_nearest_to_what_they_name_on_the_sheets_of_a_page() {
+    StaticResult result = Statics.analyse(Demo.plan("hornbeam"));
+    for (ArrangementResult arrangement : result.arrangements()) {
+      for (PictureSpec spec :
+          List.of(PictureSpec.STANDARD, PictureSpec.STANDARD.withSheet(560, 760))) {
+        Element view = drawn(result, arrangement.id(), spec).side();
+        for (Element name : Drawn.names(view)) {
+          assertThat(Drawn.isNearestToItsOwn(view, name)).as(name.getTextContent()).isTrue();
+          assertThat(Drawn.away(name, Drawn.numbers(name, "data-at")))
+              .as(name.getTextContent())
+              .isLessThan(30);
+        }
+      }
+    }
+  }
+
+  @Test
+  void names_lead_to_the_stem_or_the_point_they_name() {
+    StaticResult result = Statics.analyse(Demo.plan("sycamore"));
+    for (ArrangementResult arrangement : result.arrangements()) {
+      for (PictureSpec spec : List.of(PictureSpec.STANDARD, Demo.PHONE)) {
+        Element view = drawn(result, arrangement.id(), spec).side();
+        Solution solution = arrangement.solution().orElseThrow();
+        for (StemResult stem : solution.stems()) {
+          double[][] axis = stem.profile().positions(Kind.LENGTH);
+          same(view, named(view, "tip of " + stem.id()), axis[axis.length - 1], "tip");
+          same(view, named(view, "base of " + stem.id()), axis[0], "base");
+        }
+        for (int i = 0; i < solution.contacts().size(); i++) {
+          double[] position = solution.contacts().get(i).position().in(Kind.LENGTH);
+          same(view, named(view, (i + 1) + " "), position, "point");
+        }
+      }
+    }
+  }
+
+  /** Where the label leads that begins with some words. */
+  private static double[] named(Element view, String words) {
+    Element label =
+        Drawn.names(view).stream()
+            .filter(name -> Drawn.texts(name).get(0).startsWith(words))
+            .findFirst()
+            .orElseThrow();
+    return Drawn.numbers(label, "data-at");
   }
 
   @Test
