@@ -161,6 +161,9 @@ public final class BendingStrip {
     Rect body = sheet.body();
     double foot = body.bottom() - legend.height(body.width());
     List<Rect> panels = Chart.panels(new Rect(body.left(), body.top(), body.right(), foot - 6), 2);
+    if (Chart.isTooSmall(panels.get(0))) {
+      return sheet.tooSmall();
+    }
     double length = units.lengths(Si.value(stem.length(), Kind.LENGTH, "length"));
     Chart moments = new Chart(sheet, panels.get(0), length);
     Chart stresses = new Chart(sheet, panels.get(1), length);

@@ -25,6 +25,8 @@ final class Chart {
   private static final double ABOVE = 20;
 
   private static final double TOGETHER = 9;
+  private static final double MOST_LABEL = 0.8;
+  private static final double BOLDER = 1.1;
 
   private record Mark(double across, double up, String name, String unit, String where) {}
 
@@ -184,26 +186,35 @@ final class Chart {
 
   /** Names what was marked and ends the chart. */
   void end() {
+    marks.forEach(m -> labels.thing(on(m)));
     List<Mark> open = new ArrayList<>(marks);
     while (!open.isEmpty()) {
       Mark first = open.get(0);
-      Spot p = on(new Spot(first.across(), first.up()));
+      Spot p = on(first);
       List<Mark> together =
           open.stream()
               .filter(m -> m.where().equals(first.where()))
-              .filter(m -> on(new Spot(m.across(), m.up())).distance(p) < TOGETHER)
+              .filter(m -> on(m).distance(p) < TOGETHER)
               .toList();
       open.removeAll(together);
-      together.forEach(m -> dot(on(new Spot(m.across(), m.up()))));
+      together.forEach(m -> dot(on(m)));
       labels.avoid(List.of(p.plus(-3, 0), p.plus(3, 0)));
-      labels.place(
-          List.of(Lettering.cut(text(together), Labels.SIZE, 0.8 * inner.width())),
-          "mark",
-          p,
-          new Spot(1, -1));
+      labels.place(text(together), "mark", p, new Spot(1, -1));
     }
     sheet.labels(labels);
+    if (labels.leftOut() > 0) {
+      sheet.write(
+          Labels.leftOutText(labels.leftOut()),
+          inner.left() - LEFT,
+          inner.bottom() + 27,
+          "font-size",
+          SMALL);
+    }
     sheet.svg().close();
+  }
+
+  private Spot on(Mark mark) {
+    return on(new Spot(mark.across(), mark.up()));
   }
 
   private void dot(Spot p) {
@@ -211,17 +222,25 @@ final class Chart {
         "circle", Paint.INK, "greatest", "stroke-width", 0, "cx", p.x(), "cy", p.y(), "r", 2.6);
   }
 
-  private static String text(List<Mark> marks) {
-    String names = marks.stream().map(Mark::name).collect(Collectors.joining(", "));
+  /** Names and values in one line, or in as many as they need. */
+  private List<String> text(List<Mark> marks) {
+    String names = marks.stream().map(Mark::name).collect(Collectors.joining(", ")) + ":";
     DoubleSummaryStatistics up = marks.stream().mapToDouble(Mark::up).summaryStatistics();
     String least = PictureUnits.figures(up.getMin());
     String most = PictureUnits.figures(up.getMax());
-    return names
-        + ": "
-        + (least.equals(most) ? least : least + " to " + most)
-        + " "
-        + marks.get(0).unit()
-        + marks.get(0).where();
+    String values =
+        (least.equals(most) ? least : least + " to " + most)
+            + " "
+            + marks.get(0).unit()
+            + marks.get(0).where();
+    double room = MOST_LABEL * inner.width();
+    if (Lettering.width(names + " " + values, Labels.SIZE) <= room) {
+      return List.of(names + " " + values);
+    }
+    List<String> lines =
+        new ArrayList<>(Lettering.lines(names, Labels.SIZE, room / BOLDER, Integer.MAX_VALUE));
+    lines.addAll(Lettering.lines(values, Labels.SIZE, room, Integer.MAX_VALUE));
+    return lines;
   }
 
   static Legend legend(Sheet sheet, List<String> names) {
@@ -230,6 +249,11 @@ final class Chart {
       legend.line(names.get(i), ink(i), 1.8, dashes(i));
     }
     return legend;
+  }
+
+  /** Whether a room leaves too little between a chart's title and the numbers below it. */
+  static boolean isTooSmall(Rect room) {
+    return room.height() - ABOVE - BELOW < Sheet.LEAST_ROOM;
   }
 
   /** Cuts a room into panels, one below the other. */

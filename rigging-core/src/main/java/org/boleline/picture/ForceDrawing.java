@@ -19,7 +19,6 @@ import org.boleline.wood.Log;
 /** One force picture under way. Belongs to one thread. */
 final class ForceDrawing {
   private static final int UNTOLD = -1;
-  private static final double LEAST_ROOM = 40;
   private static final double GUTTER = 78;
   private static final double BETWEEN = 34;
   private static final double MOST_LABEL = 150;
@@ -59,7 +58,7 @@ final class ForceDrawing {
     SettingUp.of(solution.arrangement())
         .ifPresent(order -> headings.add("Setting up: " + order.sentence()));
     if (told != UNTOLD) {
-      headings.add(Labels.leftOutText(told));
+      headings.add(toldText());
     }
     sheet = new Sheet(spec, title + ": " + solution.id(), headings, description());
   }
@@ -104,6 +103,10 @@ final class ForceDrawing {
         .findFirst();
   }
 
+  private String toldText() {
+    return told > 0 ? Labels.leftOutText(told) + "; see the table." : "";
+  }
+
   private String drawn() {
     Rect body = sheet.body();
     int azimuth = scene.azimuthDegrees();
@@ -124,8 +127,8 @@ final class ForceDrawing {
       double gutter = Math.min(GUTTER, 0.12 * body.width());
       double high = sideRoom.height() + (outOfPlane ? aboveRoom.height() : 0);
       double room = views.height() - (outOfPlane ? 2 * BETWEEN : BETWEEN);
-      if (room < LEAST_ROOM) {
-        return tooSmall(body);
+      if (room < Sheet.LEAST_ROOM) {
+        return sheet.tooSmall();
       }
       double wide = Math.max(sideRoom.width(), outOfPlane ? aboveRoom.width() : 0);
       scale = Math.min((views.width() - 2 * gutter) / wide, room / high);
@@ -155,16 +158,6 @@ final class ForceDrawing {
           new Rect(views.left(), sideBottom + BETWEEN / 2 + 14, views.right(), views.bottom()));
     }
     legend.draw(new Rect(body.left(), body.bottom() - legendHeight, body.right(), body.bottom()));
-    return sheet.end();
-  }
-
-  private String tooSmall(Rect body) {
-    sheet.write(
-        "The sheet is too small for the drawing; see the table.",
-        body.left(),
-        body.middleY(),
-        "font-size",
-        11);
     return sheet.end();
   }
 
@@ -751,7 +744,7 @@ final class ForceDrawing {
       out.append('.');
     }
     if (told > 0) {
-      out.append(' ').append(Labels.leftOutText(told));
+      out.append(' ').append(toldText());
     }
     scene.solution.cautions().forEach(c -> out.append(" Caution: ").append(c.sentence()));
     return out.toString();

@@ -67,11 +67,9 @@ final class Labels {
     return leftOut;
   }
 
-  /** That labels were left out, for the sheet to say; empty if none were. */
+  /** That labels were left out, for the sheet to say. */
   static String leftOutText(int count) {
-    return count == 0
-        ? ""
-        : count + (count == 1 ? " label" : " labels") + " left out; see the table.";
+    return count + (count == 1 ? " label" : " labels") + " left out";
   }
 
   /**

@@ -10,6 +10,10 @@ import java.util.List;
  */
 final class Sheet {
   static final double MARGIN = 10;
+
+  /** A drawing that has less height than this is not begun. */
+  static final double LEAST_ROOM = 40;
+
   private static final double BREAK = 6;
   private static final double SMALL = 10;
   private static final double SMALL_LINE = 13;
@@ -217,6 +221,17 @@ final class Sheet {
       }
       svg.close();
     }
+  }
+
+  /** Ends a sheet that has no room for its drawing, and says so. */
+  String tooSmall() {
+    String text = "The sheet is too small for the drawing; see the table.";
+    double y = top + 11;
+    for (String line : Lettering.lines(text, 11, body().width(), 2)) {
+      write(line, MARGIN, y, "font-size", 11);
+      y += 14;
+    }
+    return end();
   }
 
   String end() {

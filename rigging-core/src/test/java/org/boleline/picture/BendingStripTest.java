@@ -4,8 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.boleline.Tolerances;
+import org.boleline.plan.Arrangement;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
@@ -74,6 +78,65 @@ class BendingStripTest {
         assertThat(svg).isEqualTo(BendingStrip.of(result, stem, spec).svg());
       }
     }
+  }
+
+  @Test
+  void values_of_many_arrangements_are_told_in_full_on_a_phone() {
+    StaticResult six = hornbeam();
+    List<Arrangement> twelve = new ArrayList<>();
+    for (Arrangement arrangement : six.plan().arrangements()) {
+      twelve.add(arrangement);
+      twelve.add(arrangement.toBuilder().id(arrangement.id() + ", again").build());
+    }
+    StaticResult more = Statics.analyse(six.plan().toBuilder().arrangements(twelve).build());
+    for (StaticResult result : List.of(six, more)) {
+      for (PictureSpec spec : List.of(Demo.PHONE, Demo.PHONE.withSheet(320, 640))) {
+        Drawn drawn = new Drawn(BendingStrip.of(result, "hornbeam", spec).svg());
+        drawn.checkLabels("hornbeam");
+        drawn.checkNames("hornbeam");
+        for (Element chart : Drawn.ofClass(drawn.root(), "chart")) {
+          List<String> said =
+              Drawn.ofClass(chart, "label").stream()
+                  .map(label -> String.join(" ", Drawn.texts(label)))
+                  .toList();
+          assertThat(said)
+              .allMatch(text -> text.matches("[0-9, ]+: [0-9. to]+ (kN.m|MPa) at .* m"));
+          List<Integer> numbers =
+              said.stream()
+                  .flatMap(text -> Arrays.stream(text.split(":", -1)[0].split(", ", -1)))
+                  .map(Integer::valueOf)
+                  .sorted()
+                  .toList();
+          assertThat(numbers)
+              .containsExactlyElementsOf(
+                  IntStream.rangeClosed(1, result.arrangements().size()).boxed().toList());
+        }
+      }
+    }
+    Drawn small =
+        new Drawn(BendingStrip.of(more, "hornbeam", Demo.PHONE.withSheet(320, 420)).svg());
+    assertThat(Drawn.ofClass(small.root(), "chart")).isEmpty();
+    assertThat(small.root().getTextContent()).contains("too small for the drawing");
+    small.checkOnSheet("small");
+  }
+
+  @Test
+  void a_chart_tells_how_many_labels_found_no_room() {
+    Sheet sheet = new Sheet(PictureSpec.STANDARD, "title", List.of("title"), "words");
+    Chart chart = new Chart(sheet, new Rect(10, 100, 260, 240), 80);
+    chart.add(new double[] {0, 80}, new double[] {0, 80});
+    for (int i = 1; i < 80; i++) {
+      chart.mark(i, i, "leg " + i, "kN", "");
+    }
+    chart.draw("tension", "time, s");
+    chart.end();
+    Element root = new Drawn(sheet.end()).root();
+    int labelled =
+        Drawn.ofClass(root, "label").stream()
+            .mapToInt(label -> Drawn.texts(label).get(0).split(",", -1).length)
+            .sum();
+    assertThat(labelled).isLessThan(79);
+    assertThat(Drawn.texts(root)).anyMatch(text -> text.matches("[0-9]+ labels left out"));
   }
 
   @Test
