@@ -750,6 +750,56 @@ class PageTest {
     assertThat(field("/arrangements/2/contacts/0/at")).isEqualTo("11.6");
   }
 
+  /** What is wider than its field or cell, as it would be cut or run into the next one. */
+  private static String cut() {
+    return browser
+        .run(
+            "return [...document.querySelectorAll('input[data-pointer], .numbers th, .numbers"
+                + " td')].filter(node => node.scrollWidth > node.clientWidth).map(node =>"
+                + " node.value ?? node.textContent).join('; ')")
+        .asText();
+  }
+
+  @Test
+  void no_value_is_cut_in_feet_and_pounds() throws Exception {
+    for (int width : new int[] {1280, 390}) {
+      show(width, 844, width == 390, "light");
+      choose("#units", "us");
+      browser.await("pounds-force", () -> cell("Load leg", 1).equals("209 lbf"));
+      assertThat(cut()).as("at %d", width).isEmpty();
+      browser.type(A + "[data-pointer='" + POINT_AT + "']", "00125");
+      assertThat(field(POINT_AT)).isEqualTo("38.05800125");
+      assertThat(cut()).as("typed, at %d", width).isEmpty();
+    }
+  }
+
+  @Test
+  void a_long_name_stays_within_the_table_of_a_phone() throws Exception {
+    show(390, 844, true, "light");
+    ObjectNode plan = demo();
+    String name = "hornbeam-over-the-glasshouse-behind-the-garden-wall";
+    ObjectNode other = plan.at("/stems/0").deepCopy();
+    other.put("id", name).putArray("base").add("3 m").add("0 m").add("0 m");
+    plan.withArray("stems").add(other);
+    openPlan(plan);
+    browser.await("its row", () -> !cell("Base moment, " + name, 1).isEmpty());
+    assertThat(cut()).isEmpty();
+    assertThat(browser.run("return document.documentElement.scrollWidth - innerWidth").asInt())
+        .isLessThanOrEqualTo(0);
+    browser.size(240, 600, true);
+    browser.awaitTrue(
+        "(box => box.scrollWidth > box.clientWidth && getComputedStyle(box).overflowX === 'auto')"
+            + "(document.querySelector('.numbers .wide'))");
+  }
+
+  @Test
+  void a_picture_is_drawn_anew_for_another_width() throws Exception {
+    browser.size(700, 900, false);
+    browser.awaitTrue(
+        "[...document.querySelectorAll('.picture')].every(room =>"
+            + " Number(room.querySelector('svg').getAttribute('width')) === room.clientWidth)");
+  }
+
   @Test
   void a_plan_file_is_opened_or_refused_with_its_reasons() throws Exception {
     Path good = Files.createTempFile("spruce", ".json");

@@ -12,6 +12,7 @@ const FINE = 0.001;
 const UNMOVED = 1e-9;
 const STEP = 0.1;
 const LONGEST_ARROW = 90;
+const SCROLL_BAR = 20; // pixels, about
 const NAMES = ['A', 'B'];
 
 const $ = selector => document.querySelector(selector);
@@ -38,6 +39,7 @@ function select(label, key, options, chosen, changed) {
 function field(label, pointer, kind, changed) {
   const input = make('input', {type: 'text', inputMode: 'decimal', autocomplete: 'off', data: {pointer, kind: kind ?? ''}});
   input.addEventListener('input', () => {
+    fit(input);
     const typed = input.value.trim();
     const number = typed !== '' && Number.isFinite(Number(typed)) ? Number(typed) : typed;
     put(state.plan, pointer, kind ? `${typed} ${unitOf(kind, state.units)}` : number);
@@ -47,12 +49,16 @@ function field(label, pointer, kind, changed) {
   return make('label', {className: 'field'}, label, make('span', {className: 'with-unit'}, input, ...unit));
 }
 
+/** Makes a field as wide as what stands in it. */
+const fit = input => input.style.setProperty('--figures', input.value.length);
+
 /** Writes the plan's values into all fields but the one that is typed in. */
 function fillFields() {
   for (const input of document.querySelectorAll('input[data-pointer]')) {
     if (input !== document.activeElement) {
       const value = resolve(state.plan, input.dataset.pointer);
       input.value = input.dataset.kind ? toField(value, input.dataset.kind, state.units) : String(value ?? '');
+      fit(input);
     }
   }
 }
@@ -81,7 +87,9 @@ class Panel {
     this.changedAt = null;
     root.append($('#panel').content.cloneNode(true));
     root.querySelector('h2').textContent = NAMES[index];
-    this.picture = new Picture(root.querySelector('.picture'), `Points of ${NAMES[index]}`);
+    this.room = root.querySelector('.picture');
+    this.drawnFor = 0;
+    this.picture = new Picture(this.room, `Points of ${NAMES[index]}`);
     root.querySelector('.way').addEventListener('change', event => this.choose(Number(event.target.value)));
   }
 
@@ -165,12 +173,12 @@ class Panel {
     remove.addEventListener('click', () => this.remove(i));
     return make('fieldset', {},
       make('legend', {textContent: `Point ${i + 1}`}),
+      remove,
       ...this.stemChoice(contact, `stem-${i}`),
       field('At', `${pointer}/at`, 'length', changed),
       choice,
       ...(number ? [field(name, `${pointer}/hardware/${kind}/${number}`, null, changed)] : []),
-      ...(contact.sling === undefined ? [] : [field('Sling', `${pointer}/sling`, 'length', changed)]),
-      remove);
+      ...(contact.sling === undefined ? [] : [field('Sling', `${pointer}/sling`, 'length', changed)]));
   }
 
   adder() {
@@ -288,8 +296,8 @@ class Panel {
     this.changedAt = null;
     const plan = alone(state.plan, this.way);
     const {way} = this;
-    const room = this.root.querySelector('.picture').clientWidth;
-    const width = Math.max(320, Math.min(900, Math.floor(room)));
+    this.drawnFor = this.room.clientWidth;
+    const width = Math.max(320, Math.min(900, this.drawnFor));
     const height = Math.round(Math.max(460, Math.min(1.6 * width, innerHeight - 190)));
     const wishes = {arrangement: plan.arrangements[0].id, id: this.index, width, height,
       theme: dark.matches ? 'dark' : 'light', units: state.units,
@@ -298,7 +306,7 @@ class Panel {
     if (way !== this.way) {
       return;
     }
-    this.root.querySelector('.picture').classList.toggle('stale', Boolean(problem));
+    this.room.classList.toggle('stale', Boolean(problem));
     this.errors = problem?.errors?.map(error => ({place: placeIn(error, way), detail: error.detail})) ?? [];
     this.failure = problem && !problem.errors ? `${problem.title}. ${problem.detail}` : '';
     if (!problem) {
@@ -459,16 +467,13 @@ $('#units').addEventListener('change', event => {
   rebuildAll();
 });
 dark.addEventListener('change', () => update(...state.panels));
-let width = innerWidth;
-addEventListener('resize', () => {
-  if (innerWidth !== width) { // a phone's bars come and go in height
-    width = innerWidth;
-    update(...state.panels);
-  }
-});
 
 state.panels = [...document.querySelectorAll('.panel')].map((root, i) => new Panel(root, i));
 state.fileName = 'hornbeam.json';
 const [plan, templates] = await Promise.all([load('demo.json'), load('cautions.json')]);
 state.templates = templates;
 begin(plan);
+// A picture that was drawn for another width is drawn anew; one that gave way to a scroll bar is not.
+const watch = new ResizeObserver(() =>
+  update(...state.panels.filter(({room, drawnFor}) => Math.abs(room.clientWidth - drawnFor) > SCROLL_BAR)));
+state.panels.forEach(({room}) => watch.observe(room));
