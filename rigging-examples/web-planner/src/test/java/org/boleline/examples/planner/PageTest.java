@@ -792,6 +792,43 @@ class PageTest {
             + "(document.querySelector('.numbers .wide'))");
   }
 
+  /** The answers of the server are kept back, so that there is time to look. */
+  @Test
+  void nothing_of_the_last_plan_is_seen_while_another_one_is_worked_out() throws Exception {
+    browser.run(
+        "const ask = fetch; const gate = new Promise(open => { window.openGate = open; }); window.fetch"
+            + " = async (...all) => { if (all[0].startsWith('view')) await gate; return ask(...all);"
+            + " }; return null");
+    choose(B + ".way", "0");
+    browser.awaitTrue("document.querySelector('.panel.slow')");
+    assertThat(seen(A)).isEqualTo("visible, not busy");
+    assertThat(seen(B)).isEqualTo("hidden, busy");
+    assertThat(browser.text(B + ".headline") + browser.text(B + ".cautions")).isEmpty();
+    assertThat(
+            browser
+                .run(
+                    "return getComputedStyle(document.querySelector(`"
+                        + B
+                        + ".picture`), '::before').content")
+                .asText())
+        .contains("Working");
+    browser.run("openGate(); return null");
+    browser.awaitTrue("!document.querySelector('[aria-busy]')");
+    assertThat(seen(B)).isEqualTo("visible, not busy");
+    assertThat(browser.run("return document.querySelector('.slow') === null").asBoolean()).isTrue();
+  }
+
+  /** Whether the picture of a panel is to be seen, and whether the panel says that it is busy. */
+  private static String seen(String panel) {
+    return browser
+        .run(
+            "const room = document.querySelector(`"
+                + panel
+                + ".picture`); return getComputedStyle(room.querySelector('svg')).visibility + ', '"
+                + " + (room.closest('[aria-busy=true]') ? 'busy' : 'not busy')")
+        .asText();
+  }
+
   @Test
   void a_picture_is_drawn_anew_for_another_width() throws Exception {
     browser.size(700, 900, false);

@@ -12,6 +12,7 @@ const FINE = 0.001;
 const UNMOVED = 1e-9;
 const STEP = 0.1;
 const LONGEST_ARROW = 90;
+const PATIENCE = 400; // milliseconds
 const SCROLL_BAR = 20; // pixels, about
 const NAMES = ['A', 'B'];
 
@@ -102,9 +103,18 @@ class Panel {
   }
 
   choose(way) {
-    this.way = way;
+    this.turnTo(way);
     this.rebuild();
     update(this);
+  }
+
+  /** Shows another arrangement; what is still there of the last one is not to be seen with its name. */
+  turnTo(way) {
+    this.way = way;
+    this.result = null;
+    this.room.classList.add('other');
+    this.root.querySelector('.headline').replaceChildren();
+    this.root.querySelector('.cautions').replaceChildren();
   }
 
   /** Makes choices and fields anew: after a change of what there is. The focus stays where it was. */
@@ -311,6 +321,7 @@ class Panel {
     this.failure = problem && !problem.errors ? `${problem.title}. ${problem.detail}` : '';
     if (!problem) {
       [this.result] = value.result.arrangements;
+      this.room.classList.remove('other');
       this.picture.show(value.picture);
       this.numbers();
     }
@@ -360,6 +371,19 @@ function tellErrors() {
   }
 }
 
+/** Marks a part of the page while it waits for the server: for all to see once that takes its time. */
+async function busy(root, work) {
+  root.setAttribute('aria-busy', 'true');
+  const timer = setTimeout(() => root.classList.add('slow'), PATIENCE);
+  try {
+    await work;
+  } finally {
+    clearTimeout(timer);
+    root.classList.remove('slow');
+    root.removeAttribute('aria-busy');
+  }
+}
+
 const waiting = new Set();
 let working = false;
 
@@ -393,7 +417,7 @@ async function work() {
     while (waiting.size > 0) {
       const panels = [...waiting];
       waiting.clear();
-      await Promise.all(panels.map(panel => panel.refresh()));
+      await busy($('.numbers'), Promise.all(panels.map(panel => busy(panel.root, panel.refresh()))));
       fillTable($('.numbers tbody'), state.panels.map(panel => (panel.errors.length || panel.failure ? null : panel.result)), state.units);
       tellErrors();
       shareForceScale();
@@ -409,10 +433,8 @@ function begin(plan) {
   $('#title').textContent = plan.title ?? '';
   const count = plan.arrangements.length;
   const first = count > 3 ? 2 : 0;
-  state.panels.forEach((panel, i) => {
-    panel.way = Math.min(first + i, count - 1);
-    panel.result = null;
-  });
+  state.panels.forEach((panel, i) => panel.turnTo(Math.min(first + i, count - 1)));
+  $('.numbers tbody').replaceChildren();
   rebuildAll();
 }
 
@@ -428,9 +450,17 @@ function rebuildAll() {
   update(...state.panels);
 }
 
+let opening = 0;
+
 async function open(file) {
+  opening++;
+  const turn = opening;
+  notice(`Opening ${file.name} …`, 'done');
   const text = await file.text();
   const answer = await solve(text);
+  if (turn !== opening) {
+    return; // another one was chosen meanwhile
+  }
   if (answer.problem) {
     notice([`${file.name} was not opened. ${answer.problem.title}. ${answer.problem.detail ?? ''}`, ...problemLines(answer.problem)]);
     return;
