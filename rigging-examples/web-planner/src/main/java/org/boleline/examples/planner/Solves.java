@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
+import org.boleline.explain.PlanRefusedException;
 
 /**
  * Solves so many plans at once and no more, each for so long and no longer.
@@ -44,7 +45,7 @@ final class Solves implements AutoCloseable {
   /**
    * Returns what the work gives.
    *
-   * @throws Problem if there is no place, or the work takes too long
+   * @throws Problem if there is no place, the work takes too long, or it refuses the plan
    */
   <T> T run(Work<T> work) throws Problem {
     AtomicBoolean givenUp = new AtomicBoolean();
@@ -72,6 +73,9 @@ final class Solves implements AutoCloseable {
       Thread.currentThread().interrupt();
       throw Problem.of(503, "The server stops", "Ask again later.", LATER);
     } catch (ExecutionException e) {
+      if (e.getCause() instanceof PlanRefusedException) {
+        throw Problem.of((PlanRefusedException) e.getCause());
+      }
       throw new IllegalStateException("solving", e.getCause());
     } finally {
       givenUp.set(true);

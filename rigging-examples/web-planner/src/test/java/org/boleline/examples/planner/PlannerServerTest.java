@@ -178,6 +178,19 @@ class PlannerServerTest {
     }
   }
 
+  /** Two points at one place are told apart only once the plan is solved. */
+  @Test
+  void a_plan_that_is_refused_while_it_is_solved_gets_its_reasons_too() throws Exception {
+    ObjectNode plan = least();
+    ArrayNode contacts = (ArrayNode) plan.at("/arrangements/0/contacts");
+    contacts.add(contacts.get(0).deepCopy());
+
+    for (String path : List.of("/solve", PICTURE, "/view?arrangement=pole")) {
+      JsonNode errors = problem(client.postPlan(path, plan.toString()), 422).path("errors");
+      assertThat(errors.at("/0/pointer").asText()).startsWith("#/arrangements/0/contacts/1");
+    }
+  }
+
   @Test
   void what_is_no_json_or_nested_too_deep_is_a_bad_request() throws Exception {
     assertThat(problem(client.postPlan("/solve", "{\"format\": "), 400).path("type").asText())
