@@ -760,6 +760,23 @@ class PageTest {
         .asText();
   }
 
+  /** 12 m are 39.3701 ft, at 0.3048 m to the foot. */
+  @Test
+  void a_refusal_is_told_in_the_units_that_are_shown() throws Exception {
+    choose("#units", "us");
+    put(A + "[data-pointer='" + POINT_AT + "']", "45");
+    browser.awaitTrue("document.querySelector('.error')");
+    assertThat(browser.text(".error"))
+        .isEqualTo("wants a station from 0 ft to the length of the stem, 39.37 ft, got 45 ft");
+    put(A + "[data-pointer='" + POINT_AT + "']", "39.37");
+    browser.awaitTrue("!document.querySelector('.error')");
+    put(A + "[data-pointer='" + POINT_AT + "']", "9x");
+    browser.awaitTrue("document.querySelector('.error')");
+    assertThat(browser.text(".error"))
+        .contains("like \"12.5 m\" (m, cm, mm, ft, in), got \"9x ft\"");
+    assertThat(browser.complaints()).allMatch(line -> line.contains("422"));
+  }
+
   @Test
   void no_value_is_cut_in_feet_and_pounds() throws Exception {
     for (int width : new int[] {1280, 390}) {

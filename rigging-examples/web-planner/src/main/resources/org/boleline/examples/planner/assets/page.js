@@ -3,7 +3,7 @@
 import {fillTable, headline, pointForce, sentences} from './numbers.js';
 import {Picture} from './picture.js';
 import {HARDWARE, addPoint, alone, changeHardware, kindOf, put, removePoint, resolve, tidy} from './plan.js';
-import {show, si, toField, toText, unitOf, unitSize} from './quantities.js';
+import {restateAll, show, si, toField, toText, unitOf, unitSize} from './quantities.js';
 import {load, solve, view} from './server.js';
 
 const MOTIONS = ['lowering', 'raising', 'held'];
@@ -76,7 +76,7 @@ function placeIn(error, way) {
 }
 
 const problemLines = problem =>
-  (problem.errors ?? []).map(error => `${decodeURIComponent(error.pointer.slice(1)) || '/'}: ${error.detail}`);
+  (problem.errors ?? []).map(error => `${decodeURIComponent(error.pointer.slice(1)) || '/'}: ${restateAll(error.detail, state.units)}`);
 
 /** One arrangement: its choice, picture, fields, numbers. */
 class Panel {
@@ -317,7 +317,7 @@ class Panel {
       return;
     }
     this.room.classList.toggle('stale', Boolean(problem));
-    this.errors = problem?.errors?.map(error => ({place: placeIn(error, way), detail: error.detail})) ?? [];
+    this.errors = problem?.errors?.map(error => ({place: placeIn(error, way), detail: restateAll(error.detail, state.units)})) ?? [];
     this.failure = problem && !problem.errors ? `${problem.title}. ${problem.detail}` : '';
     if (!problem) {
       [this.result] = value.result.arrangements;

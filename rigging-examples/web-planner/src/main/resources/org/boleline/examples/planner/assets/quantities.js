@@ -79,6 +79,25 @@ export function show(value, kind, system) {
   return `${figures(value / UNITS[kind][unit])} ${unit.replace('.', '·')}`;
 }
 
+const QUANTITY = /"[^"]*"|(?<![\w.])-?\d+(?:\.\d+)?(?:E-?\d+)? [A-Za-z]+(?:\.[A-Za-z]+)*(?![\w/])/g;
+
+/**
+ * A sentence with its quantities in the units that are shown: of five figures, and cut off behind, so that a bound
+ * that is told is within itself. What is quoted stays as it is.
+ */
+export function restateAll(sentence, system) {
+  return system === 'metric' ? sentence : sentence.replace(QUANTITY, found => {
+    const quantity = parse(found);
+    if (!quantity) {
+      return found;
+    }
+    const value = quantity.si / unitSize(quantity.kind, system);
+    const figure = 10 ** (4 - Math.floor(Math.log10(Math.abs(value) || 1)));
+    const cut = Math.trunc(value * figure * (1 + ROUNDING)) / figure;
+    return `${Number(cut.toPrecision(5))} ${unitOf(quantity.kind, system)}`;
+  });
+}
+
 /** Text with a unit, as cautions hold it, in the units that are shown; other text as it is. */
 export function restate(text, system) {
   const quantity = parse(text);
