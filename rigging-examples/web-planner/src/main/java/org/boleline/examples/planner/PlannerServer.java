@@ -5,7 +5,10 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.Inet6Address;
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.net.URI;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Map;
@@ -58,6 +61,25 @@ final class PlannerServer implements AutoCloseable {
 
   InetSocketAddress address() {
     return server.getAddress();
+  }
+
+  /** Where a browser on this machine finds it. */
+  URI page() {
+    return URI.create("http://" + host(address().getAddress()) + ":" + address().getPort() + "/");
+  }
+
+  /**
+   * The host of an address as a URI has it (RFC 3986, section 3.2.2), without a zone: {@code
+   * localhost} for what that name reaches.
+   */
+  static String host(InetAddress address) {
+    String host = literal(address);
+    return address.isAnyLocalAddress() || host.equals("127.0.0.1") ? "localhost" : host;
+  }
+
+  private static String literal(InetAddress address) {
+    String text = address.getHostAddress().replaceFirst("%.*", "");
+    return address instanceof Inet6Address ? "[" + text + "]" : text;
   }
 
   /** Lets what is under way end, for some seconds, and stops. */
@@ -116,8 +138,9 @@ final class PlannerServer implements AutoCloseable {
     }
     @Nullable String host = exchange.getRequestHeaders().getFirst("Host");
     String name = host == null ? "" : host.replaceFirst(":[0-9]*$", "").toLowerCase(Locale.ROOT);
-    if (!LOOPBACK_NAMES.contains(name)) {
-      throw Problem.of(421, "Misdirected Request", "This server answers to localhost alone.");
+    if (!LOOPBACK_NAMES.contains(name) && !name.equals(literal(address().getAddress()))) {
+      throw Problem.of(
+          421, "Misdirected Request", "This server answers to names of this machine alone.");
     }
   }
 

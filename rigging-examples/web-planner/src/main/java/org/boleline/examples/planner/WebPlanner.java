@@ -56,10 +56,8 @@ public final class WebPlanner {
     try {
       PlannerServer server = PlannerServer.start(address, Bounds.standard());
       Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
-      boolean own = address.getAddress().isLoopbackAddress();
-      String host = own ? "localhost" : address.getAddress().getHostAddress();
-      out.println("Planner at http://" + host + ":" + server.address().getPort() + "/");
-      if (!own) {
+      out.println("Planner at " + server.page());
+      if (!address.getAddress().isLoopbackAddress()) {
         out.println("Other machines can reach it: there is no login and no encryption.");
       }
       out.println("Ctrl-C stops it.");

@@ -9,7 +9,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;
 import java.io.InputStreamReader;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.Socket;
+import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Duration;
@@ -296,8 +299,12 @@ class PlannerServerTest {
 
   /** Sends a request by hand, as clients of the JDK do not let one state the host. */
   private static String raw(String line, String host) throws Exception {
+    return raw(line, host, client.server());
+  }
+
+  private static String raw(String line, String host, PlannerServer server) throws Exception {
     try (Socket socket = new Socket()) {
-      socket.connect(client.server().address());
+      socket.connect(server.address());
       socket
           .getOutputStream()
           .write(
@@ -318,6 +325,45 @@ class PlannerServerTest {
     for (String host :
         List.of("rebound.example", "localhost.example", "127.0.0.1.example", "", "example:80")) {
       assertThat(raw("GET / HTTP/1.1", host)).as(host).startsWith("HTTP/1.1 421");
+    }
+  }
+
+  /** All of 127.0.0.0/8 is this machine (RFC 1122, section 3.2.1.3). */
+  @Test
+  void a_server_at_another_loopback_address_answers_to_it() throws Exception {
+    InetSocketAddress wanted = new InetSocketAddress(InetAddress.getByName("127.0.0.5"), 0);
+    try (PlannerServer other = PlannerServer.start(wanted, Client.PLENTY)) {
+      assertThat(other.page().toString())
+          .isEqualTo("http://127.0.0.5:" + other.address().getPort() + "/");
+      HttpResponse<String> page =
+          HttpClient.newHttpClient()
+              .send(
+                  HttpRequest.newBuilder(other.page()).build(),
+                  HttpResponse.BodyHandlers.ofString(UTF_8));
+      assertThat(page.statusCode()).isEqualTo(200);
+      for (String host : List.of("localhost", "127.0.0.5")) {
+        assertThat(raw("GET / HTTP/1.1", host, other)).as(host).startsWith("HTTP/1.1 200");
+      }
+      for (String host : List.of("127.0.0.6", "rebound.example")) {
+        assertThat(raw("GET / HTTP/1.1", host, other)).as(host).startsWith("HTTP/1.1 421");
+      }
+    }
+  }
+
+  /** RFC 3986, section 3.2.2: an address of version 6 stands in brackets. */
+  @Test
+  void the_page_of_each_address_can_be_opened() throws Exception {
+    Map<String, String> hosts =
+        Map.of(
+            "127.0.0.1", "localhost",
+            "0.0.0.0", "localhost",
+            "::", "localhost",
+            "::1", "[0:0:0:0:0:0:0:1]",
+            "fe80::1", "[fe80:0:0:0:0:0:0:1]",
+            "192.0.2.7", "192.0.2.7");
+    for (Map.Entry<String, String> entry : hosts.entrySet()) {
+      assertThat(PlannerServer.host(InetAddress.getByName(entry.getKey())))
+          .isEqualTo(entry.getValue());
     }
   }
 
