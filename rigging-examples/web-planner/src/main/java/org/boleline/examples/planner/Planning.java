@@ -166,6 +166,13 @@ final class Planning {
           "The body is to be application/json in UTF-8.",
           Map.of("Accept-Post", Answer.JSON));
     }
+    if (!MediaTypes.isPlain(exchange.getRequestHeaders().get("Content-Encoding"))) {
+      throw Problem.of(
+          415,
+          "Unsupported Media Type",
+          "The body is to be sent as it is, without a content coding.",
+          Map.of("Accept-Encoding", "identity"));
+    }
     InputStream stream = exchange.getRequestBody();
     byte[] body = stream.readNBytes(bounds.bytes() + 1);
     if (body.length > bounds.bytes()) {

@@ -835,6 +835,23 @@ class PageTest {
     assertThat(browser.run("return document.querySelector('.slow') === null").asBoolean()).isTrue();
   }
 
+  @Test
+  void the_page_asks_a_busy_server_once_more() throws Exception {
+    browser.run(
+        "const ask = fetch; window.asked = 0; window.busy = 1; window.fetch = async (...all) => {"
+            + " asked++; if (asked > busy) return ask(...all); return new"
+            + " Response(JSON.stringify({title: 'All places are taken', detail: 'Ask again.'}),"
+            + " {status: 503, headers: {'Retry-After': '1'}}); }; return null");
+    choose(B + ".way", "0");
+    browser.awaitTrue("asked === 2 && !document.querySelector('[aria-busy]')");
+    assertThat(browser.text(B + ".problems")).isEmpty();
+
+    browser.run("asked = 0; busy = 9; return null");
+    choose(B + ".way", "1");
+    browser.awaitTrue("asked === 2 && !document.querySelector('[aria-busy]')");
+    assertThat(browser.text(B + ".problems")).isEqualTo("All places are taken. Ask again.");
+  }
+
   /** Whether the picture of a panel is to be seen, and whether the panel says that it is busy. */
   private static String seen(String panel) {
     return browser

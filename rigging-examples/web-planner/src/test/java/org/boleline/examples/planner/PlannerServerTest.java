@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
 import java.io.InputStreamReader;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.zip.GZIPOutputStream;
 import org.boleline.drop.Drops;
 import org.boleline.json.PlanReader;
 import org.boleline.json.ResultWriter;
@@ -238,6 +240,43 @@ class PlannerServerTest {
             .POST(HttpRequest.BodyPublishers.ofString(least().toString()))
             .build();
     assertThat(client.send(utf8).statusCode()).isEqualTo(200);
+  }
+
+  /**
+   * RFC 9110, section 15.5.16: a content coding that is not read is answered with those that are.
+   */
+  @Test
+  void a_body_with_a_content_coding_is_not_read() throws Exception {
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
+      out.write(least().toString().getBytes(UTF_8));
+    }
+    HttpRequest.Builder request =
+        client
+            .to("/solve")
+            .header("Content-Type", "application/json")
+            .POST(HttpRequest.BodyPublishers.ofByteArray(packed.toByteArray()));
+    HttpResponse<String> response = client.send(request.header("Content-Encoding", "gzip").build());
+    problem(response, 415);
+    assertThat(response.headers().firstValue("Accept-Encoding")).hasValue("identity");
+    assertThat(response.headers().firstValue("Accept-Post")).isEmpty();
+    HttpRequest plain =
+        client
+            .to("/solve")
+            .header("Content-Type", "application/json")
+            .header("Content-Encoding", "identity")
+            .POST(HttpRequest.BodyPublishers.ofString(least().toString()))
+            .build();
+    assertThat(client.send(plain).statusCode()).isEqualTo(200);
+  }
+
+  /** RFC 9110, section 12.5.1 with 5.6.1: nothing is asked for. */
+  @Test
+  void an_empty_accept_takes_all() {
+    for (List<String> accept : List.of(List.of(""), List.of(" , ,"), List.of("", ""))) {
+      assertThat(MediaTypes.accepts(accept, Answer.JSON)).isTrue();
+    }
+    assertThat(MediaTypes.accepts(List.of(",text/html,"), Answer.JSON)).isFalse();
   }
 
   @Test

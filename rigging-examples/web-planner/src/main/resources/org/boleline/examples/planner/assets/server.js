@@ -1,8 +1,21 @@
 /** Requests to the server. Each returns {value}, or {problem} as RFC 9457 has it. */
 
+const LONGEST_WAIT = 10; // seconds
+
+/** Asks once more where the server is busy and says for how long. */
+async function ask(path, request) {
+  const response = await fetch(path, request);
+  const wait = Number(response.headers.get('Retry-After') ?? NaN);
+  if (response.status !== 503 || !(wait <= LONGEST_WAIT)) {
+    return response;
+  }
+  await new Promise(done => { setTimeout(done, 1000 * wait); });
+  return fetch(path, request);
+}
+
 async function send(path, plan) {
   try {
-    const response = await fetch(path, {
+    const response = await ask(path, {
       method: 'POST',
       headers: {'Content-Type': 'application/json', Accept: 'application/json, application/problem+json'},
       body: typeof plan === 'string' ? plan : JSON.stringify(plan),
