@@ -731,6 +731,18 @@ class PageTest {
             .asText();
     assertThat(told).contains("wants a quantity of length", "11.699x m");
     assertThat(cell("Load leg", 1)).isEqualTo("–");
+    for (String old : List.of(".headline", ".cautions")) {
+      assertThat(
+              browser
+                  .run(
+                      "return getComputedStyle(document.querySelector(`"
+                          + A
+                          + old
+                          + "`)).visibility")
+                  .asText())
+          .as(old)
+          .isEqualTo("hidden");
+    }
     assertThat(browser.complaints()).allMatch(line -> line.contains("422"));
 
     browser.type(input, "\uE003\uE003\uE003"); // backspace

@@ -316,7 +316,7 @@ class Panel {
     if (way !== this.way) {
       return;
     }
-    this.room.classList.toggle('stale', Boolean(problem));
+    this.root.classList.toggle('stale', Boolean(problem));
     this.errors = problem?.errors?.map(error => ({place: placeIn(error, way), detail: restateAll(error.detail, state.units)})) ?? [];
     this.failure = problem && !problem.errors ? `${problem.title}. ${problem.detail}` : '';
     if (!problem) {
