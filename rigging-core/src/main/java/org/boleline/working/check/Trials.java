@@ -49,6 +49,7 @@ final class Trials {
   private static final double ROUGH_FOOT_GRAVITY = 32 * PersonsUnits.FOOT;
 
   private static final String ACCELERATION = "m/s2";
+
   /** Enough for 9.80665. */
   private static final int FACTOR_FIGURES = 6;
 
