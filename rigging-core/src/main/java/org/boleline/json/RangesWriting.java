@@ -126,7 +126,7 @@ final class RangesWriting {
     ObjectBuilder object =
         new ObjectBuilder()
             .put("reading", range.reading().pointer())
-            .put("name", range.reading().name())
+            .put("name", range.name())
             .put("count", range.count())
             .put("lost", range.lostCount());
     put(object, "asPlanned", range.asPlanned());

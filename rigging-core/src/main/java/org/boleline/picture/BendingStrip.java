@@ -18,8 +18,8 @@ import org.boleline.units.Si;
 /**
  * Bending moment and fibre stress along a stem, of all arrangements on shared axes.
  *
- * <p>The greatest of each is marked with its station: often it is not at the base. Immutable and
- * thread-safe.
+ * <p>The greatest of each is marked with its station: often it is not at the base. A held load has
+ * two lines: about to run and about to rise. Immutable and thread-safe.
  */
 public final class BendingStrip {
   private final String svg;
@@ -50,7 +50,14 @@ public final class BendingStrip {
     for (int i = 0; i < result.arrangements().size(); i++) {
       ArrangementResult arrangement = result.arrangements().get(i);
       if (arrangement instanceof Solution solution) {
-        lines.add(new Line(i + 1, solution.id(), stated, solution.stem(stem).orElseThrow()));
+        String number = Integer.toString(i + 1);
+        Solution rise = solution.otherEnd().orElse(null);
+        if (rise == null) {
+          lines.add(new Line(number, number + " ", stated, solution, stem));
+        } else {
+          lines.add(new Line(number + " run", number + " about to run: ", stated, solution, stem));
+          lines.add(new Line(number + " rise", number + " about to rise: ", stated, rise, stem));
+        }
       } else {
         left.add((i + 1) + " " + arrangement.id());
       }
@@ -67,10 +74,10 @@ public final class BendingStrip {
     return svg;
   }
 
-  /** What is drawn of one arrangement, in SI units. */
+  /** What is drawn of one arrangement, or of one end of a held one, in SI units. */
   private static final class Line {
-    final int number;
-    final String id;
+    final String mark;
+    final String name;
     final Extreme extreme;
     final double greatestMoment;
     final double momentAt;
@@ -79,9 +86,10 @@ public final class BendingStrip {
     final List<Double> stressStations = new ArrayList<>();
     final List<Double> stresses = new ArrayList<>();
 
-    Line(int number, String id, Stem stated, StemResult found) {
-      this.number = number;
-      this.id = id;
+    Line(String mark, String before, Stem stated, Solution solution, String stem) {
+      this.mark = mark;
+      name = before + solution.id();
+      StemResult found = solution.stem(stem).orElseThrow();
       StemProfile profile = found.profile();
       double[] at = profile.stations(Kind.LENGTH);
       double[][] moment = profile.moments(Kind.MOMENT);
@@ -127,10 +135,6 @@ public final class BendingStrip {
       return outer * outer - cavity * cavity;
     }
 
-    String name() {
-      return number + " " + id;
-    }
-
     double stressAt() {
       return Si.value(extreme.at(), Kind.LENGTH, "at");
     }
@@ -151,13 +155,13 @@ public final class BendingStrip {
     }
     StringBuilder words = new StringBuilder();
     for (Line line : lines) {
-      words.append(line.name()).append(": greatest moment ");
+      words.append(line.name).append(": greatest moment ");
       words.append(units.moment(line.greatestMoment)).append(at(line.momentAt, units));
       words.append(", greatest fibre stress ").append(units.stress(pascals(line.extreme)));
       words.append(at(line.stressAt(), units)).append(". ");
     }
     Sheet sheet = new Sheet(spec, headings.get(0) + ": bending", headings, words.toString());
-    Legend legend = Chart.legend(sheet, lines.stream().map(Line::name).toList());
+    Legend legend = Chart.legend(sheet, lines.stream().map(line -> line.name).toList());
     Rect body = sheet.body();
     double foot = body.bottom() - legend.height(body.width());
     List<Rect> panels = Chart.panels(new Rect(body.left(), body.top(), body.right(), foot - 6), 2);
@@ -177,13 +181,13 @@ public final class BendingStrip {
       moments.mark(
           units.lengths(line.momentAt),
           units.moments(line.greatestMoment),
-          Integer.toString(line.number),
+          line.mark,
           units.momentUnit(),
           at(line.momentAt, units));
       stresses.mark(
           units.lengths(line.stressAt()),
           units.stresses(pascals(line.extreme)),
-          Integer.toString(line.number),
+          line.mark,
           units.stressUnit(),
           at(line.stressAt(), units));
     }

@@ -192,7 +192,7 @@ public final class Briefing {
   private static List<RecordLine> ranges(RangeResult ranges) {
     List<RecordLine> lines = new ArrayList<>();
     for (ReadingRange range : ranges.readings()) {
-      range.words().ifPresent(words -> lines.add(new RecordLine(range.reading().name(), words)));
+      range.words().ifPresent(words -> lines.add(new RecordLine(range.name(), words)));
     }
     return lines;
   }

@@ -69,7 +69,8 @@ public record ForkPull(String arrangement, int firstIndex, int secondIndex) impl
    * Finds the pull.
    *
    * @equation P = (f_b - f_a) / 2 (STU-6, docs/theory/studies.md)
-   * @validity any stable state, slow motion; forces of the rope on the two contacts alone
+   * @validity any stable state, slow motion, of a held load the one about to run; forces of the
+   *     rope on the two contacts alone
    * @source derived: split of two forces
    * @accuracy as the result
    * @param plan the plan, not null

@@ -11,6 +11,7 @@ import org.boleline.limits.Check;
 import org.boleline.limits.Checks;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
 import org.boleline.stem.Diameters;
 import org.boleline.stem.Stem;
 import org.boleline.units.Kind;
@@ -174,7 +175,7 @@ public final class PlanRecord {
       Found found = reading.value(evaluation);
       lines.add(
           new RecordLine(
-              reading.name(),
+              reading.nameIn(evaluation.plan().arrangements().get(0).motion()),
               found
                   .figure()
                   .map(Figure::rounded)
@@ -195,9 +196,7 @@ public final class PlanRecord {
     if (of != null) {
       lines.add(new RecordLine("samples", of.words()));
       for (ReadingRange range : of.readings()) {
-        range
-            .words()
-            .ifPresent(w -> lines.add(new RecordLine("range of " + range.reading().name(), w)));
+        range.words().ifPresent(w -> lines.add(new RecordLine("range of " + range.name(), w)));
       }
     }
     return lines;
@@ -223,6 +222,9 @@ public final class PlanRecord {
       readings.add(Reading.compressionStress(i));
       readings.add(Reading.tensionStress(i));
       readings.add(Reading.tipMovement(i));
+    }
+    if (arrangement.motion() == Motion.HELD) {
+      readings.addAll(readings.stream().map(Reading::aboutToRise).toList());
     }
     if (evaluation.drop().isPresent()) {
       readings.add(Reading.lockedLoadLeg());

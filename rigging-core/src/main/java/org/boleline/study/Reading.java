@@ -18,6 +18,7 @@ import org.boleline.drop.LetRun;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.limits.ArrangementChecks;
 import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.statics.ContactResult;
 import org.boleline.statics.LostStability;
@@ -688,12 +689,32 @@ public final class Reading {
   }
 
   /**
+   * Tells which end of a held load is read. Names of readings say it only of the other end, so what
+   * is told of a held load wants this beside the name.
+   *
+   * @param motion of the arrangement that is read, not null
+   * @return {@code about to run} or {@code about to rise}; empty if the load is not held, or the
+   *     number is of a drop or of checks, which look at both ends
+   */
+  public Optional<String> end(Motion motion) {
+    requireNonNull(motion, "motion");
+    return motion == Motion.HELD && origin instanceof Slow
+        ? Optional.of(pointer.startsWith(RISE) ? "about to rise" : "about to run")
+        : Optional.empty();
+  }
+
+  /**
    * Returns the name that people read. It counts from one, as people do; pointers count from zero.
    *
    * @return for instance {@code base moment of stem 1}
    */
   public String name() {
     return name;
+  }
+
+  /** Returns the name, and for a held load the end that is read. */
+  String nameIn(Motion motion) {
+    return pointer.startsWith(RISE) ? name : end(motion).map(end -> name + ", " + end).orElse(name);
   }
 
   /**

@@ -176,6 +176,15 @@ public final class ReadingRange {
   }
 
   /**
+   * Returns the name of what was read, and for a held load the end it is read at.
+   *
+   * @return for instance {@code base moment of stem 1, about to run}
+   */
+  public String name() {
+    return reading.nameIn(Evaluation.find(study.plan(), study.arrangement()).motion());
+  }
+
+  /**
    * Returns the figure at the plan's own values.
    *
    * @return the figure, or why there is none

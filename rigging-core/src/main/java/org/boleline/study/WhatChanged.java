@@ -24,6 +24,9 @@ import org.jspecify.annotations.Nullable;
  * analysed. Where some mixed plan gives no number, changes are taken together, as few as will do;
  * the answer names them together.
  *
+ * <p>A held load is read at one end, as {@link Reading} tells: about to run, unless the reading
+ * asks for the other.
+ *
  * @param from id of the arrangement that is compared with
  * @param to id of the arrangement that is explained
  * @param readings what is read, at least one

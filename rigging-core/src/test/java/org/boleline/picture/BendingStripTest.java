@@ -10,11 +10,14 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.boleline.Tolerances;
 import org.boleline.plan.Arrangement;
+import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
 import org.boleline.statics.Solution;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
 import org.boleline.statics.StemProfile;
 import org.boleline.units.Kind;
+import org.boleline.units.Si;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 
@@ -47,6 +50,28 @@ class BendingStripTest {
         assertThat(numbers[1]).isEqualTo(size / 1000, within(Tolerances.DRAWN));
       }
     }
+  }
+
+  @Test
+  void a_held_load_has_a_line_for_each_end() {
+    Plan plan = Demo.plan("hornbeam");
+    Arrangement held = plan.arrangements().get(0).toBuilder().motion(Motion.HELD).build();
+    StaticResult result = Statics.analyse(plan.toBuilder().arrangements(List.of(held)).build());
+    String svg = BendingStrip.of(result, "hornbeam", PictureSpec.STANDARD).svg();
+    Element chart = Drawn.ofClass(new Drawn(svg).root(), "chart").get(0);
+    Solution run = result.arrangements().get(0).solution().orElseThrow();
+    List<Solution> ends = List.of(run, run.otherEnd().orElseThrow());
+    List<Element> lines = Drawn.ofClass(chart, "line");
+    assertThat(lines).hasSize(2);
+    for (int i = 0; i < 2; i++) {
+      double[] base = Drawn.numbers(chart, Drawn.path(lines.get(i)).get(0));
+      double moment =
+          Si.value(ends.get(i).stems().get(0).base().momentMagnitude(), Kind.MOMENT, "moment");
+      assertThat(base[1]).isEqualTo(moment / 1000, within(Tolerances.DRAWN));
+    }
+    assertThat(svg)
+        .contains("1 about to run: " + held.id(), "1 about to rise: " + held.id())
+        .contains("1 run, 1 rise: ");
   }
 
   @Test

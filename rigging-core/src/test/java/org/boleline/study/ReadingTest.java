@@ -16,6 +16,7 @@ import org.boleline.limits.ArrangementChecks;
 import org.boleline.limits.Checks;
 import org.boleline.plan.Limits;
 import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
 import org.boleline.statics.Statics;
 import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
@@ -144,5 +145,14 @@ class ReadingTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Reading.parse(pointer))
         .withMessageStartingWith("reading: wants ");
+  }
+
+  @Test
+  void the_end_of_a_held_load_that_is_read_is_named() {
+    assertThat(Reading.tail().end(Motion.HELD)).hasValue("about to run");
+    assertThat(Reading.tail().aboutToRise().end(Motion.HELD)).hasValue("about to rise");
+    assertThat(Reading.tail().end(Motion.LOWERING)).isEmpty();
+    assertThat(Reading.lockedLoadLeg().end(Motion.HELD)).isEmpty();
+    assertThat(Reading.mostUsed().end(Motion.HELD)).isEmpty();
   }
 }

@@ -45,6 +45,13 @@ final class Changes {
     return capital(Wording.join(phrases) + ": " + effects + ".");
   }
 
+  /** Says which end is compared where both loads are held; else a change of motion says it. */
+  private static String end(Pair pair) {
+    return pair.first().otherEnd().isPresent() && pair.second().otherEnd().isPresent()
+        ? "about to run, "
+        : "";
+  }
+
   private static String capital(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
@@ -71,7 +78,8 @@ final class Changes {
           + Math.round(100 * Effect.LEAST)
           + " %";
     }
-    return String.join("; ", found.stream().filter(greatest::contains).map(Effect::text).toList());
+    return end(pair)
+        + String.join("; ", found.stream().filter(greatest::contains).map(Effect::text).toList());
   }
 
   private static String endings(ArrangementResult answer, int number) {

@@ -12,7 +12,8 @@ import org.boleline.units.Si;
 /**
  * Two neighbouring arrangements that both carry the load.
  *
- * <p>Where one of both is held, the state of the same motion is compared.
+ * <p>Where one of both is held, the state of the same motion is compared; where both are, the state
+ * about to run.
  *
  * @param first the first arrangement's answer, with both ends if it is held
  * @param second the second one's

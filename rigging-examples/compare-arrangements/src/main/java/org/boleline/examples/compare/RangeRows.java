@@ -18,7 +18,9 @@ import javax.measure.Quantity;
 import org.boleline.explain.Caution;
 import org.boleline.explain.CautionCode;
 import org.boleline.picture.RangePlot;
+import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
 import org.boleline.study.Figure;
 import org.boleline.study.FoundAt;
 import org.boleline.study.PlannedRanges;
@@ -37,6 +39,7 @@ import org.boleline.units.Si;
 final class RangeRows {
   private static final String NOTHING = "–";
   private static final int WIDEST_NAME = 44;
+  private static final String RISE = "/aboutToRise";
   private static final Pattern POINT = Pattern.compile("/contacts/([0-9]+)/forceMagnitude");
   private static final Pattern STEM = Pattern.compile("/stems/([0-9]+)/(.*)");
   private static final double[] SHARES = {0.05, 0.5, 0.95};
@@ -111,7 +114,11 @@ final class RangeRows {
       }
       rows.add(
           new Table.Row(
-              i + 1 + "  " + Page.shortened(Page.clean(result.study().arrangement()), WIDEST_NAME),
+              i
+                  + 1
+                  + "  "
+                  + Page.shortened(Page.clean(result.study().arrangement()), WIDEST_NAME)
+                  + (isHeld(result) ? ", held: about to run" : ""),
               "",
               List.of()));
       for (ReadingRange range : result.readings()) {
@@ -150,11 +157,21 @@ final class RangeRows {
     Scale scale = units.scale(kind, greatest);
     int decimals = scale.decimals(greatest);
     return new Table.Row(
-        "  " + label(range.reading(), result.study().plan()),
+        "  " + plain(range.reading(), result.study().plan()),
         scale.shown(),
         figures.stream()
             .map(f -> f.map(x -> scale.bare(si(x), decimals)).orElse(NOTHING))
             .toList());
+  }
+
+  /** Whether a plan has such an arrangement, and it is held. */
+  static boolean isHeld(Plan plan, String arrangement) {
+    return plan.arrangements().stream()
+        .anyMatch(way -> way.id().equals(arrangement) && way.motion() == Motion.HELD);
+  }
+
+  private static boolean isHeld(RangeResult result) {
+    return isHeld(result.study().plan(), result.study().arrangement());
   }
 
   static double si(Figure figure) {
@@ -165,8 +182,29 @@ final class RangeRows {
     return Si.value(figure.in(kind), kind, "figure");
   }
 
+  /**
+   * The reading in the words of the first table; where some of the arrangements are held, with the
+   * end that is read.
+   */
+  static String label(Reading reading, Plan plan, String... arrangements) {
+    List<String> held = Arrays.stream(arrangements).filter(id -> isHeld(plan, id)).toList();
+    String label = plain(reading, plan);
+    Optional<String> end = reading.end(Motion.HELD);
+    if (held.isEmpty() || end.isEmpty() || reading.pointer().startsWith(RISE)) {
+      return label;
+    }
+    List<String> ids = plan.arrangements().stream().map(Arrangement::id).toList();
+    String of =
+        held.size() == arrangements.length ? "" : "with " + (ids.indexOf(held.get(0)) + 1) + " ";
+    return label + ", " + of + end.get();
+  }
+
   /** The reading in the words of the first table. */
-  static String label(Reading reading, Plan plan) {
+  private static String plain(Reading reading, Plan plan) {
+    if (reading.pointer().startsWith(RISE)) {
+      Reading run = Reading.parse(reading.pointer().substring(RISE.length()));
+      return plain(run, plan) + ", about to rise";
+    }
     Matcher point = POINT.matcher(reading.pointer());
     if (point.matches()) {
       return "Force on point " + (Integer.parseInt(point.group(1)) + 1);
@@ -201,15 +239,17 @@ final class RangeRows {
     Map<String, List<Bar>> readings = new LinkedHashMap<>();
     for (int i = 0; i < findings.ranges().size(); i++) {
       RangeResult result = findings.ranges().get(i);
-      String name = i + 1 + " " + Page.clean(result.study().arrangement());
+      String id = Page.clean(result.study().arrangement());
       for (int k = 0; k < result.readings().size(); k++) {
         ReadingRange range = result.readings().get(k);
         Figure least = range.least().map(FoundAt::value).orElse(null);
         Figure greatest = range.greatest().map(FoundAt::value).orElse(null);
+        String end = isHeld(result) ? range.reading().end(Motion.HELD).orElse("") : "";
+        String name = i + 1 + " " + (end.isEmpty() ? "" : end + ": ") + id;
         if (least != null && greatest != null && least.kind().isPresent()) {
           readings
               .computeIfAbsent(
-                  label(range.reading(), result.study().plan()), label -> new ArrayList<>())
+                  plain(range.reading(), result.study().plan()), label -> new ArrayList<>())
               .add(
                   new Bar(
                       spread(name, result, range, least.kind().get()),

@@ -22,6 +22,7 @@ import org.boleline.picture.ForcePicture;
 import org.boleline.picture.PictureSpec;
 import org.boleline.picture.RangePlot;
 import org.boleline.picture.Theme;
+import org.boleline.rope.Motion;
 import org.boleline.statics.ArrangementResult;
 import org.boleline.stem.Stem;
 import org.boleline.study.StudyPlan;
@@ -212,7 +213,10 @@ final class Report {
   private void bending() {
     paragraph(
         "Moment and fibre stress along each stem, all arrangements on the same axes. The greatest is"
-            + " marked; often it is not at the base.");
+            + " marked; often it is not at the base."
+            + (findings.plan().arrangements().stream().anyMatch(way -> way.motion() == Motion.HELD)
+                ? " A load that is held has two lines: about to run, and about to rise."
+                : ""));
     html.open("div", "class", "pictures");
     for (Stem stem : findings.plan().stems()) {
       figure(

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
 import org.boleline.study.Figure;
 import org.boleline.study.Reading;
 import org.boleline.study.WhatChanged;
@@ -26,12 +27,14 @@ final class ShareRows {
     List<Entry> entries = new ArrayList<>();
     List<Arrangement> ways = plan.arrangements();
     for (int i = 1; i < ways.size(); i++) {
-      WhatChanged study = new WhatChanged(ways.get(i - 1).id(), ways.get(i).id(), READINGS);
+      WhatChanged study =
+          new WhatChanged(
+              ways.get(i - 1).id(), ways.get(i).id(), readings(ways.get(i - 1), ways.get(i)));
       String label = i + " → " + (i + 1);
       try {
         for (WhatChanged.Row row : study.answer(plan).rows()) {
           if (!row.parts().isEmpty()) {
-            entries.add(new Entry(label, sentence(row, plan, units)));
+            entries.add(new Entry(label, sentence(study, row, plan, units)));
             label = "";
           }
         }
@@ -42,13 +45,22 @@ final class ShareRows {
     return entries;
   }
 
+  /** The headline figures; at both ends if both loads are held. */
+  private static List<Reading> readings(Arrangement from, Arrangement to) {
+    List<Reading> readings = new ArrayList<>(READINGS);
+    if (from.motion() == Motion.HELD && to.motion() == Motion.HELD) {
+      READINGS.forEach(reading -> readings.add(reading.aboutToRise()));
+    }
+    return readings;
+  }
+
   /** What each change adds to a figure that has parts. */
-  static String sentence(WhatChanged.Row row, Plan plan, UnitSystem units) {
+  static String sentence(WhatChanged study, WhatChanged.Row row, Plan plan, UnitSystem units) {
     double greatest =
         row.parts().stream().mapToDouble(part -> Math.abs(si(part.share()))).max().orElse(0);
     double difference = si(row.difference().figure().orElseThrow());
     Scale scale = units.scale(row.reading().kind(), Math.max(greatest, Math.abs(difference)));
-    return RangeRows.label(row.reading(), plan)
+    return RangeRows.label(row.reading(), plan, study.from(), study.to())
         + " "
         + signed(scale, difference)
         + ": "

@@ -166,7 +166,7 @@ final class StudyRows {
           + " for "
           + bound(run.keep())
           + " at the "
-          + lower(run.keep().reading()).replace(", made fast", "");
+          + lower(run.keep().reading(), run.arrangement()).replace(", made fast", "");
     }
     if (study instanceof WhatChanged changed) {
       return "What makes the difference from " + way(changed.from()) + " to " + way(changed.to());
@@ -187,7 +187,7 @@ final class StudyRows {
     }
     if (study instanceof BestStations best) {
       return "Where points behind the first make the "
-          + lower(best.reading())
+          + lower(best.reading(), best.arrangement())
           + " of "
           + way(best.arrangement())
           + " least, between "
@@ -202,13 +202,14 @@ final class StudyRows {
           + " and "
           + (fork.secondIndex() + 1)
           + " of "
-          + way(fork.arrangement());
+          + way(fork.arrangement())
+          + (RangeRows.isHeld(plan, fork.arrangement()) ? ", held: about to run" : "");
     }
     if (study instanceof Trial trial) {
       return "What "
           + Page.clean(trial.input().name())
           + " was, if the "
-          + lower(trial.reading())
+          + lower(trial.reading(), trial.arrangement())
           + " of "
           + way(trial.arrangement())
           + " was measured as "
@@ -240,7 +241,7 @@ final class StudyRows {
     for (int k = 0; k < sweep.study().readings().size(); k++) {
       int index = k;
       Reading reading = sweep.study().readings().get(k);
-      String label = RangeRows.label(reading, plan);
+      String label = RangeRows.label(reading, plan, sweep.study().arrangement());
       rows.add(row(label, reading.kind(), points, point -> point.rows().get(index).value()));
       rows.add(
           new Table.Row(
@@ -289,7 +290,7 @@ final class StudyRows {
       boolean governs = answer.governing().filter(keep::equals).isPresent();
       entries.add(
           new Entry(
-              RangeRows.label(keep.reading(), plan),
+              RangeRows.label(keep.reading(), plan, study.arrangement()),
               one(answer.values().get(i))
                   + ", wanted "
                   + bound(keep)
@@ -302,7 +303,7 @@ final class StudyRows {
     List<CutPlan.Cut> cuts = answer.cuts();
     Optional<Kind<?>> mass = Optional.of(Kind.MASS);
     Optional<Kind<?>> kind = answer.study().reading().kind();
-    String label = RangeRows.label(answer.study().reading(), plan);
+    String label = RangeRows.label(answer.study().reading(), plan, answer.study().arrangement());
     List<Table.Row> rows = new ArrayList<>();
     rows.add(row("Cut, along the stem", units.length(), cuts, cut -> Found.of(cut.at())));
     rows.add(row("Length of the piece", units.length(), cuts, cut -> Found.of(cut.length())));
@@ -325,7 +326,8 @@ final class StudyRows {
     List<Table.Row> rows = new ArrayList<>();
     List<Entry> entries = new ArrayList<>();
     for (WhatChanged.Row row : answer.rows()) {
-      String label = RangeRows.label(row.reading(), plan);
+      String label =
+          RangeRows.label(row.reading(), plan, answer.study().from(), answer.study().to());
       rows.add(
           row(
               label,
@@ -333,7 +335,7 @@ final class StudyRows {
               List.of(row.before(), row.after(), row.difference()),
               Function.identity()));
       if (!row.parts().isEmpty()) {
-        entries.add(new Entry("", ShareRows.sentence(row, plan, units)));
+        entries.add(new Entry("", ShareRows.sentence(answer.study(), row, plan, units)));
       } else {
         row.difference()
             .reason()
@@ -349,7 +351,7 @@ final class StudyRows {
     List<Table.Row> rows = new ArrayList<>();
     rows.add(
         row(
-            RangeRows.label(answer.study().reading(), plan),
+            RangeRows.label(answer.study().reading(), plan, answer.study().arrangement()),
             answer.study().reading().kind(),
             counts,
             BestStations.Best::value));
@@ -468,8 +470,8 @@ final class StudyRows {
     return "arrangement \"" + Page.clean(id) + "\"";
   }
 
-  private String lower(Reading reading) {
-    String label = RangeRows.label(reading, plan);
+  private String lower(Reading reading, String arrangement) {
+    String label = RangeRows.label(reading, plan, arrangement);
     return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
   }
 

@@ -186,6 +186,15 @@ class ChangesTest {
   }
 
   @Test
+  void two_held_loads_are_compared_about_to_run() {
+    Arrangement before = SIX.get(0).toBuilder().motion(Motion.HELD).build();
+    Arrangement after = SIX.get(1).toBuilder().motion(Motion.HELD).build();
+
+    assertThat(between(before, after))
+        .startsWith("The tail goes to a device at 0.8 m instead of straight down: about to run, ");
+  }
+
+  @Test
   void a_held_load_is_compared_at_the_end_of_the_same_motion() {
     Arrangement held = SIX.get(5).toBuilder().motion(Motion.HELD).build();
     String sentence = between(SIX.get(5), held);

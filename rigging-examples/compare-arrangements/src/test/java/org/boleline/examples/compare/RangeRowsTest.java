@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.boleline.json.PlanReader;
+import org.boleline.picture.PictureSpec;
 import org.boleline.picture.RangePlot;
+import org.boleline.plan.Arrangement;
 import org.boleline.plan.Plan;
+import org.boleline.rope.Motion;
 import org.boleline.statics.Statics;
 import org.boleline.study.RangeResult;
 import org.junit.jupiter.api.Test;
@@ -103,6 +106,29 @@ class RangeRowsTest {
     assertThat(bars.get(2).causes().get(0).name()).startsWith("friction of the ring");
     assertThat(bars.get(2).causes())
         .allSatisfy(cause -> assertThat(cause.share()).isBetween(0.05, 1.0));
+  }
+
+  @Test
+  void of_a_held_load_the_end_is_named() {
+    Plan lowered = pole("\"interval\": [\"1 kg\", \"2 kg\"]");
+    Arrangement held = lowered.arrangements().get(0).toBuilder().motion(Motion.HELD).build();
+    Plan plan = lowered.toBuilder().arrangements(List.of(held)).build();
+    Table table = RangeRows.table(RangeRows.study(plan), UnitSystem.SI);
+    Findings findings = Findings.of(Statics.analyse(plan));
+
+    assertThat(table.rows().get(0).label()).endsWith(", held: about to run");
+    assertThat(RangeRows.bars(findings))
+        .allSatisfy(
+            one ->
+                assertThat(
+                        RangePlot.of(
+                                one.title(),
+                                one.spreads(),
+                                one.widest(),
+                                one.causes(),
+                                PictureSpec.STANDARD)
+                            .svg())
+                    .contains("1 about to run: " + held.id()));
   }
 
   @Test

@@ -203,6 +203,22 @@ class StudyRowsTest {
   }
 
   @Test
+  void of_a_held_load_the_end_is_named() {
+    StudyPlan held =
+        Plans.asking(
+            "mixed.json",
+            "[{\"kind\": \"sweep\", \"arrangement\": \"held\", \"input\": \"/piece/mass\","
+                + " \"from\": \"100 kg\", \"to\": \"150 kg\", \"steps\": 1,"
+                + " \"readings\": [\"/tail/tension\", \"/aboutToRise/tail/tension\"]}]");
+    StudyRows.Told told = told(held, UnitSystem.SI).get(0);
+    List<Double> run = numbers(row(told, "Tension at the tail, about to run"));
+    List<Double> rise = numbers(row(told, "Tension at the tail, about to rise"));
+    // 150 kg at 9.80665 m/s2 lies between both ends
+    assertThat(run.get(1)).isLessThan(1471);
+    assertThat(rise.get(1)).isGreaterThan(1471);
+  }
+
+  @Test
   void what_has_no_answer_says_why() {
     StudyRows.Told fork = of("forkPull");
     assertThat(entry(fork, "no answer")).contains("on two stems");
