@@ -39,6 +39,16 @@ final class BaseMoment {
     return new BaseMoment(stem, direction);
   }
 
+  /** The angle to another stem state's moment in degrees, 0 to 180; 0 if either is nothing. */
+  double turnTo(StemResult stem) {
+    BaseMoment other = of(stem);
+    double sizes = Triple.size(direction) * Triple.size(other.direction);
+    return sizes == 0
+        ? 0
+        : Math.toDegrees(
+            Math.acos(Math.max(-1, Math.min(1, Triple.dot(direction, other.direction)))));
+  }
+
   /** The sum of the parts, N.m. */
   double total() {
     return total;

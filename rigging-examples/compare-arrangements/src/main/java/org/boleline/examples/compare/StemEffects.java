@@ -14,6 +14,9 @@ final class StemEffects {
   /** A station that moves by less than this, in metres, is the same. */
   private static final double SAME_STATION = 0.05;
 
+  /** Moments that differ by less than this, in degrees, turn the base the same way. */
+  private static final double SAME_DIRECTION = 5;
+
   private final Pair pair;
   private final Solution from;
   private final Solution to;
@@ -40,7 +43,7 @@ final class StemEffects {
   }
 
   private void baseMoment(List<Effect> effects) {
-    // Parts are compared along the greater of both moments.
+    // Parts are compared along the greater of both moments; the moments themselves are told whole.
     BaseMoment a = BaseMoment.of(first);
     BaseMoment b = BaseMoment.of(second);
     boolean firstIsGreater = a.total() >= b.total();
@@ -52,8 +55,7 @@ final class StemEffects {
           new Effect(
               weight,
               named("the base moment")
-                  + goes(before.total(), after.total())
-                  + ", because "
+                  + goes(a.total(), b.total(), a.turnTo(second))
                   + cause(before, after)));
     } else if (endsOnTheStem()) {
       // Told all the same: one would expect it to change.
@@ -68,14 +70,19 @@ final class StemEffects {
     }
   }
 
-  private String goes(double before, double after) {
-    return before * after < 0
-        ? "turns over from "
-            + units.oneMoment(Math.abs(before))
-            + " to "
-            + units.oneMoment(Math.abs(after))
-            + " the other way"
-        : Pair.fromTo(units::moment, before, after);
+  /** How the whole moment goes from the first to the second, and what follows stands along. */
+  private String goes(double before, double after, double turn) {
+    if (180 - turn < SAME_DIRECTION) {
+      return "turns over from "
+          + units.oneMoment(before)
+          + " to "
+          + units.oneMoment(after)
+          + " the other way, because ";
+    }
+    return Pair.fromTo(units::moment, before, after)
+        + (turn < SAME_DIRECTION
+            ? ", because "
+            : " and turns by " + Pair.degrees(turn) + ", because along the greater of both ");
   }
 
   private boolean endsOnTheStem() {

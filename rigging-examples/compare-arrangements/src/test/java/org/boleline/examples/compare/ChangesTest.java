@@ -5,6 +5,7 @@ import static org.boleline.units.Amounts.kilogramsPerMetre;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.boleline.geometry.Vector;
 import org.boleline.plan.Arrangement;
 import org.boleline.plan.Contact;
 import org.boleline.plan.Plan;
@@ -203,6 +204,42 @@ class ChangesTest {
         .startsWith("Raising becomes held: at rest the tail may carry anything from ")
         .contains("(compared here: about to rise)")
         .doesNotContain("the tail carries", "multiplies");
+  }
+
+  /**
+   * One tail is pulled along the lean and one square to it, so that the moments differ by angle.
+   */
+  @Test
+  void a_moment_that_turns_is_told_whole() {
+    StaticResult result =
+        Plans.with(
+            Plans.HORNBEAM,
+            named(SIX.get(0), "before").toBuilder()
+                .tail(Tail.Point.of(Vector.ofSi(Kind.LENGTH, 6, 0, 0)))
+                .build(),
+            named(SIX.get(0), "after").toBuilder()
+                .tail(Tail.Point.of(Vector.ofSi(Kind.LENGTH, 0, 12, 0)))
+                .build());
+    double[] before = baseMoment(result, 0);
+    double[] after = baseMoment(result, 1);
+    double turn =
+        Math.toDegrees(
+            Math.acos(Triple.dot(before, after) / Triple.size(before) / Triple.size(after)));
+
+    assertThat(turn).isBetween(5.0, 175.0);
+    assertThat(sentence(result))
+        .contains(
+            "the base moment "
+                + Pair.fromTo(UnitSystem.SI::moment, Triple.size(before), Triple.size(after))
+                    .replace(Scale.HARD_BLANK, " ")
+                + " and turns by "
+                + Pair.degrees(turn)
+                + ", because along the greater of both ");
+  }
+
+  private static double[] baseMoment(StaticResult result, int index) {
+    Solution solution = result.arrangements().get(index).solution().orElseThrow();
+    return solution.stems().get(0).base().moment().in(Kind.MOMENT);
   }
 
   @Test
