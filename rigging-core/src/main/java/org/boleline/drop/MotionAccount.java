@@ -19,12 +19,14 @@ public final class MotionAccount {
   private final double[] heats;
   private final double rope;
   private final double stems;
+  private final double piece;
   private final double residual;
   private final int points;
 
   MotionAccount(MotionRecord record, int points) {
     given = record.given();
     heats = record.heats();
+    piece = given + record.energies()[0] - record.energies()[3];
     stems = record.energies()[1];
     rope = record.energies()[2];
     residual = record.residualShare();
@@ -56,6 +58,18 @@ public final class MotionAccount {
    */
   public Quantity<Energy> heldByStems() {
     return Si.of(stems, Kind.ENERGY);
+  }
+
+  /**
+   * Returns what the piece holds at the end: its motion, and its weight above its lowest place.
+   *
+   * <p>With this the account is whole: what was given is the sum of what piece, rope and stems hold
+   * and of all that was lost, but for {@link #residualShare()}.
+   *
+   * @return the energy in joules
+   */
+  public Quantity<Energy> heldByPiece() {
+    return Si.of(piece, Kind.ENERGY);
   }
 
   /**

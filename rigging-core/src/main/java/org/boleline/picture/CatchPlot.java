@@ -99,7 +99,8 @@ public final class CatchPlot {
                 + spoken(drop.legsInTimeTo().get(i)));
       }
       Legend legend = Chart.legend(sheet, names);
-      double legendHigh = legend.height(body.width()) + 6;
+      Legend stems = Chart.legend(sheet, bases());
+      double legendHigh = legend.height(body.width()) + stems.height(body.width()) + 6;
       boolean bends = !followed.baseMoments().isEmpty();
       Rect charts =
           new Rect(body.left(), body.top(), body.right(), body.bottom() - barsHigh - legendHigh);
@@ -109,10 +110,21 @@ public final class CatchPlot {
       if (bends) {
         moments(panels.get(2));
       }
-      legend.draw(
-          new Rect(body.left(), charts.bottom(), body.right(), charts.bottom() + legendHigh));
+      double below = charts.bottom() + legend.height(body.width());
+      legend.draw(new Rect(body.left(), charts.bottom(), body.right(), below));
+      stems.draw(new Rect(body.left(), below, body.right(), charts.bottom() + legendHigh));
       energy(bars, new Rect(body.left(), body.bottom() - barsHigh, body.right(), body.bottom()));
       return sheet.end();
+    }
+
+    /** What the lines of the moments are, if there are several. */
+    private List<String> bases() {
+      int count = followed.baseMoments().size();
+      List<String> bases = new ArrayList<>();
+      for (int i = 0; i < count && count > 1; i++) {
+        bases.add("moment at the base of " + drop.plan().stems().get(i).id());
+      }
+      return bases;
     }
 
     private double[] each(double[] values, DoubleUnaryOperator unit) {
@@ -207,6 +219,7 @@ public final class CatchPlot {
       MotionAccount account = followed.energy();
       List<Bar> bars = new ArrayList<>();
       bars.add(new Bar("given by the piece", joules(account.given())));
+      bars.add(new Bar("still in the piece", joules(account.heldByPiece())));
       bars.add(new Bar("stored in the rope", joules(account.storedInRope())));
       bars.add(new Bar("held by stems", joules(account.heldByStems())));
       for (int i = 0; i < account.heatAtPoints().size(); i++) {

@@ -3,16 +3,25 @@ package org.boleline.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.boleline.units.Amounts.metres;
 import static org.boleline.units.Amounts.seconds;
 
+import java.util.Arrays;
 import java.util.List;
 import org.boleline.Tolerances;
 import org.boleline.drop.DropFound;
 import org.boleline.drop.Drops;
 import org.boleline.drop.TimedCatch;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.DropSpec;
+import org.boleline.plan.Plan;
+import org.boleline.rope.Rope;
+import org.boleline.rope.StretchPoint;
 import org.boleline.statics.StaticResult;
 import org.boleline.statics.Statics;
+import org.boleline.units.Amounts;
 import org.boleline.units.Kind;
+import org.boleline.units.Si;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 
@@ -59,9 +68,52 @@ class CatchPlotTest {
       drawn.checkLabels("catch");
       drawn.checkOnSheet("catch");
       assertThat(drawn.root().getTextContent()).contains("given by the piece", "lost in stems");
-      assertThat(Drawn.ofClass(drawn.root(), "bar")).hasSize(9);
+      assertThat(Drawn.ofClass(drawn.root(), "bar")).hasSize(10);
       assertThat(svg).isEqualTo(CatchPlot.of(drop, sampled, spec).svg());
     }
+  }
+
+  /** Conservation of energy: what was put in is the sum of what is held and of what is lost. */
+  @Test
+  void the_bars_of_the_energy_add_up_to_what_was_given() {
+    Drawn drawn = new Drawn(CatchPlot.of(drop, sampled, PictureSpec.STANDARD).svg());
+    double[] widths =
+        Drawn.ofClass(drawn.root(), "bar").stream()
+            .mapToDouble(bar -> Drawn.number(bar, "width"))
+            .toArray();
+    double sum = Arrays.stream(widths).skip(1).sum();
+    double gap = sampled.energy().residualShare() * widths[0];
+    assertThat(gap).isLessThan(1); // a pixel of some hundred
+    assertThat(sum).isCloseTo(widths[0], within(gap + widths.length * Tolerances.DRAWN));
+    assertThat(Si.value(sampled.energy().heldByPiece(), Kind.ENERGY, "piece")).isPositive();
+  }
+
+  @Test
+  void moments_of_several_stems_have_a_legend_of_their_own() {
+    Plan plan = Demo.plan("sycamore");
+    Arrangement caught =
+        plan.arrangements().get(1).toBuilder()
+            .drop(
+                DropSpec.of(metres(1), DropSpec.Locked.LOCKED)
+                    .withLoadLeg(metres(1))
+                    .withLevel(DropSpec.Level.IN_TIME))
+            .build();
+    Rope rope = Rope.UNSTATED.withStretch(List.of(StretchPoint.of(Amounts.newtons(5500), 0.05)));
+    StaticResult both =
+        Statics.analyse(plan.toBuilder().rope(rope).arrangements(List.of(caught)).build());
+    DropFound found = (DropFound) Drops.analyse(both).drop(caught.id()).orElseThrow();
+    String svg =
+        CatchPlot.of(
+                found,
+                Drops.sampled(both, caught.id(), seconds(0.05)).orElseThrow(),
+                PictureSpec.STANDARD)
+            .svg();
+    assertThat(svg).contains(">moment at the base of A<", ">moment at the base of B<");
+    Drawn drawn = new Drawn(svg);
+    drawn.checkLabels("two stems");
+    drawn.checkOnSheet("two stems");
+    assertThat(CatchPlot.of(drop, sampled, PictureSpec.STANDARD).svg())
+        .doesNotContain("moment at the base of hornbeam");
   }
 
   @Test
