@@ -20,11 +20,15 @@ import org.boleline.units.QuantityText;
 final class Notes {
   private static final Pattern NUMBER = Pattern.compile("(-?[0-9][0-9.]*(?:e-?[0-9]+)?)( .+)?");
   private static final Pattern CONTACT = Pattern.compile("contacts/([0-9]+)");
+
+  /** Values that are numbers, but say which one and not how much. */
+  private static final List<String> NAMES = List.of("contact", "point");
+
   private static final int MOST_PLACES = 2;
 
   private Notes() {}
 
-  /** Cautions that differ in numbers alone. */
+  /** Cautions that differ alone in how much they tell of. */
   private record Group(List<Integer> arrangements, List<Caution> cautions) {}
 
   static List<Entry> cautions(Checks checks, UnitSystem units) {
@@ -67,9 +71,13 @@ final class Notes {
 
   private static void add(Map<String, Group> groups, Caution caution, int arrangement) {
     StringBuilder key = new StringBuilder(caution.code().name());
-    caution.values().values().stream()
-        .filter(value -> !NUMBER.matcher(value).matches())
-        .forEach(value -> key.append('\n').append(value));
+    new TreeMap<>(caution.values())
+        .forEach(
+            (name, value) -> {
+              if (NAMES.contains(name) || !NUMBER.matcher(value).matches()) {
+                key.append('\n').append(value);
+              }
+            });
     Group group =
         groups.computeIfAbsent(
             key.toString(), k -> new Group(new ArrayList<>(), new ArrayList<>()));

@@ -437,7 +437,14 @@ final class StudyRows {
 
   /** A number of the plan, in units that people read. */
   private String stated(Figure figure) {
-    return figure.kind().isEmpty() ? Figures.stated(figure.ratio()) : quantity(figure.text());
+    if (figure.kind().isEmpty()) {
+      return Figures.stated(figure.ratio());
+    }
+    // What a sweep works out in between has noise in its last digits.
+    String text = figure.text();
+    int blank = text.indexOf(' ');
+    return quantity(
+        Figures.stated(Double.parseDouble(text.substring(0, blank))) + text.substring(blank));
   }
 
   /** The same for one that was found: no more figures than others have. */

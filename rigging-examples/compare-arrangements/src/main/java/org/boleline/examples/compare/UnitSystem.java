@@ -22,13 +22,13 @@ final class UnitSystem {
           Scale.of("m"),
           Scale.of("kg"));
 
-  /** Pounds, feet, inches. */
+  /** Pounds, feet; inches for diameters. */
   static final UnitSystem US =
       new UnitSystem(
           Steps.of("lbf"),
           Steps.of("lbf.ft"),
           Steps.of("psi"),
-          Steps.of("in"),
+          Steps.of("ft"),
           Scale.of("ft"),
           Scale.of("lb"));
 

@@ -40,7 +40,7 @@ class CompareArrangementsTest {
   }
 
   @Test
-  void shows_pounds_feet_and_inches_if_asked_to() {
+  void shows_pounds_and_feet_if_asked_to() {
     Run run = Run.of("--units", "us");
 
     assertThat(run.status()).isZero();

@@ -1,11 +1,20 @@
 package org.boleline.examples.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.boleline.units.Amounts.metres;
 
+import java.util.Arrays;
 import java.util.List;
 import org.boleline.drop.Drops;
+import org.boleline.geometry.Vector;
 import org.boleline.limits.Checks;
+import org.boleline.plan.Arrangement;
+import org.boleline.plan.Contact;
+import org.boleline.plan.Tail;
+import org.boleline.rope.FrictionRing;
+import org.boleline.rope.Motion;
 import org.boleline.statics.Statics;
+import org.boleline.units.Kind;
 import org.junit.jupiter.api.Test;
 
 class NotesTest {
@@ -32,6 +41,36 @@ class NotesTest {
         .singleElement()
         .satisfies(
             entry -> assertThat(entry.text()).containsPattern("\\([0-9.]+ lbf to [0-9]+ lbf\\)"));
+  }
+
+  /** The number of a point says which it is: two points are no span of one. */
+  @Test
+  void cautions_of_different_points_are_lines_of_their_own() {
+    Arrangement two = low("two", 11.6, 0.1);
+    Arrangement three = low("three", 11.6, 8, 0.1);
+
+    assertThat(
+            cautions(
+                Plans.HORNBEAM.toBuilder().arrangements(List.of(two, three)).build(),
+                UnitSystem.SI))
+        .filteredOn(entry -> entry.text().contains("below the base of its stem"))
+        .extracting(entry -> entry.label() + " " + entry.text().substring(0, 9))
+        .containsExactly("1 Contact 2", "2 Contact 3");
+  }
+
+  /** Points with long slings: the pull of the tail takes the lowest one below the base. */
+  private static Arrangement low(String id, double... stations) {
+    return Arrangement.builder(id)
+        .motion(Motion.RAISING)
+        .contacts(
+            Arrays.stream(stations)
+                .mapToObj(
+                    at ->
+                        Contact.of("hornbeam", metres(at), new FrictionRing(0.25))
+                            .withSling(metres(0.6)))
+                .toList())
+        .tail(Tail.Point.of(Vector.ofSi(Kind.LENGTH, 0.5, 0, -50)))
+        .build();
   }
 
   @Test

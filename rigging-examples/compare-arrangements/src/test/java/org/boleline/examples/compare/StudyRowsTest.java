@@ -219,6 +219,21 @@ class StudyRowsTest {
   }
 
   @Test
+  void inputs_of_a_sweep_are_without_noise_of_the_last_digits() {
+    // 200 lb and 230 lb, of 0.45359237 kg each: in between 0.1 + 0.2 is no 0.3
+    StudyPlan pounds =
+        Plans.asking(
+            "mixed.json",
+            "[{\"kind\": \"sweep\", \"arrangement\": \"held\", \"input\": \"/piece/mass\","
+                + " \"from\": \"200 lb\", \"to\": \"230 lb\", \"steps\": 3,"
+                + " \"readings\": [\"/tail/tension\"]}]");
+    assertThat(told(pounds, UnitSystem.SI).get(0).table().rows().get(0).cells())
+        .containsExactly("90.7185", "95.2544", "99.7903", "104.326");
+    assertThat(told(pounds, UnitSystem.US).get(0).table().rows().get(0).cells())
+        .containsExactly("200", "210", "220", "230");
+  }
+
+  @Test
   void what_has_no_answer_says_why() {
     StudyRows.Told fork = of("forkPull");
     assertThat(entry(fork, "no answer")).contains("on two stems");
