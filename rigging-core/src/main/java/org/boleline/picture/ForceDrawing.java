@@ -28,6 +28,9 @@ final class ForceDrawing {
   private static final double THIN = 0.8;
   private static final double MOST_OUT_OF_PLANE = 0.02;
 
+  /** Where along a leg its tension may be lettered, the best place first. */
+  private static final List<Double> SHARES = List.of(0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8);
+
   private final Scene scene;
   private final PictureSpec spec;
   private final PictureUnits units;
@@ -83,7 +86,7 @@ final class ForceDrawing {
 
   private String movementText() {
     return spec.magnificationFactor() == 1
-        ? "Side view, loaded and unloaded to one scale; movements as they are"
+        ? "Side view to one scale; movements as they are"
         : "Side view; movements drawn "
             + PictureUnits.number(spec.magnificationFactor())
             + " times as large as they are";
@@ -605,6 +608,7 @@ final class ForceDrawing {
             + " "
             + QuantityText.number(point.force().z()));
     labels.avoid(List.of(a, b));
+    labels.head(b);
   }
 
   private List<String> text(String... lines) {
@@ -621,7 +625,7 @@ final class ForceDrawing {
     scene.points.forEach(point -> labels.thing(view.on(point.position())));
     if (!view.above()) {
       scene.marks.forEach(mark -> labels.thing(view.on(mark.to())));
-      scene.stems.forEach(stem -> labels.thing(view.on(stem.loaded().get(0))));
+      scene.stems.forEach(stem -> labels.thing(base(view, stem)));
       labels.thing(view.on(scene.piece));
       scene.tagline.ifPresent(end -> labels.thing(view.on(end)));
     }
@@ -646,15 +650,18 @@ final class ForceDrawing {
           view.on(mark.to()),
           new Spot(1, -1));
     }
+    double middle =
+        scene.stems.stream().mapToDouble(s -> base(view, s).x()).average().orElseThrow();
     for (Scene.DrawnStem stem : scene.stems) {
       StemResult result = stem.result();
+      Spot base = base(view, stem);
       labels.place(
           text(
               "base" + (scene.stems.size() > 1 ? " of " + result.id() : ""),
               units.moment(Si.value(result.base().momentMagnitude(), Kind.MOMENT, "moment"))),
           "base-name",
-          view.on(stem.loaded().get(0)),
-          new Spot(-1, -0.3));
+          base,
+          new Spot(base.x() > middle ? 1 : -1, -0.3));
     }
     labels.place(
         text("piece", units.mass(Si.value(plan.piece().mass(), Kind.MASS, "mass"))),
@@ -665,22 +672,26 @@ final class ForceDrawing {
       tailText(view, labels, device);
     }
     // Their numbers stand without a name: a name beside a leg is not mistaken for one of them.
-    scene.legs.forEach(leg -> labels.thing(middle(view, leg)));
+    scene.legs.forEach(leg -> labels.thing(along(view, leg, 0.5)));
     for (Scene.DrawnLeg leg : scene.legs) {
       Spot a = view.on(leg.begin());
       Spot b = view.on(leg.end());
       labels.place(
           text(units.force(leg.tension(), leg.other())),
           "leg-name",
-          middle(view, leg),
+          SHARES.stream().map(share -> along(view, leg, share)).toList(),
           new Spot(Math.abs(b.y() - a.y()), Math.abs(b.x() - a.x())));
     }
   }
 
-  private static Spot middle(View view, Scene.DrawnLeg leg) {
+  private static Spot base(View view, Scene.DrawnStem stem) {
+    return view.on(stem.loaded().get(0));
+  }
+
+  private static Spot along(View view, Scene.DrawnLeg leg, double share) {
     Spot a = view.on(leg.begin());
     Spot b = view.on(leg.end());
-    return new Spot((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+    return new Spot(a.x() + share * (b.x() - a.x()), a.y() + share * (b.y() - a.y()));
   }
 
   private void tailText(View view, Labels labels, Tail.Device device) {
@@ -698,13 +709,15 @@ final class ForceDrawing {
                       .map(Scene::newtons)
                       .orElse(here);
               labels.place(
-                  text(
-                      "hand " + units.force(here, other),
-                      "behind " + PictureUnits.number(device.wraps()) + " wraps"),
+                  text("hand " + units.force(here, other), "behind " + wraps(device.wraps())),
                   "hand-name",
                   view.on(scene.points.get(scene.points.size() - 1).position()),
                   new Spot(-1, 0.2));
             });
+  }
+
+  private static String wraps(double wraps) {
+    return wraps == 0 ? "no wraps" : PictureUnits.number(wraps) + (wraps == 1 ? " wrap" : " wraps");
   }
 
   private static String takesRope(Scene.DrawnPoint point) {

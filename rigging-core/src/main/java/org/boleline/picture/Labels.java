@@ -19,7 +19,10 @@ final class Labels {
   private static final double CLEAR = 3;
   private static final double LEADER_FROM = 9;
   private static final double LINE_BENEATH = 60;
+  private static final double HEAD_BENEATH = 80;
   private static final double LEADER_ACROSS = 22;
+  private static final double LEADER_OVER_LABEL = 120;
+  private static final double LATER = 3;
   private static final double OFF_DIRECTION = 5;
   private static final double NEARER_TO_ANOTHER = 18;
   private static final double CLEARLY_NEARER = 4;
@@ -40,6 +43,7 @@ final class Labels {
   private final List<Segment> drawn = new ArrayList<>();
   private final List<Placed> placed = new ArrayList<>();
   private final List<Spot> things = new ArrayList<>();
+  private final List<Spot> heads = new ArrayList<>();
   private int leftOut;
 
   Labels(Rect area) {
@@ -51,6 +55,11 @@ final class Labels {
     for (int i = 1; i < line.size(); i++) {
       drawn.add(new Segment(line.get(i - 1), line.get(i)));
     }
+  }
+
+  /** The head of an arrow, not to be covered. */
+  void head(Spot tip) {
+    heads.add(tip);
   }
 
   /** Something that has a label, so that no other label stands nearer to it than to its own. */
@@ -77,51 +86,61 @@ final class Labels {
    * upon its anchor.
    */
   void place(List<String> lines, String kind, Spot anchor, Spot preferred) {
+    place(lines, kind, List.of(anchor), preferred);
+  }
+
+  /** Places a label at one of the places that it may name: rather at the first than at the last. */
+  void place(List<String> lines, String kind, List<Spot> anchors, Spot preferred) {
     double width = lines.stream().mapToDouble(l -> Lettering.width(l, SIZE)).max().orElse(0);
     double w = width + 2 * PADDING;
     double h = lines.size() * LINE_HEIGHT + 2 * PADDING;
+    Spot named = anchors.get(0);
     @Nullable Rect best = null;
     double least = Double.POSITIVE_INFINITY;
-    Rect upon = Rect.around(anchor.x(), anchor.y(), w, h);
+    Rect upon = Rect.around(named.x(), named.y(), w, h);
     if (preferred.x() == 0 && preferred.y() == 0 && isFree(upon)) {
       best = upon;
       least = beneath(upon);
     }
-    for (double away : DISTANCES) {
-      if (away > least) {
-        break; // whatever comes now costs more
-      }
-      for (int k = 0; k < DIRECTIONS; k++) {
-        double angle = 2 * Math.PI * k / DIRECTIONS;
-        double dx = StrictMath.cos(angle);
-        double dy = StrictMath.sin(angle);
-        Rect room =
-            Rect.around(
-                anchor.x() + dx * away + Math.max(-1, Math.min(1, 1.5 * dx)) * w / 2,
-                anchor.y() + dy * away + Math.max(-1, Math.min(1, 1.5 * dy)) * h / 2,
-                w,
-                h);
-        double cost = away + OFF_DIRECTION * (1 - along(dx, dy, preferred));
-        if (cost < least && isFree(room)) {
-          cost += beneath(room) + across(room, anchor) + mistaken(room, anchor);
-          if (cost < least) {
-            least = cost;
-            best = room;
+    for (int i = 0; i < anchors.size(); i++) {
+      Spot anchor = anchors.get(i);
+      for (double away : DISTANCES) {
+        if (away + i * LATER > least) {
+          break; // whatever comes now costs more
+        }
+        for (int k = 0; k < DIRECTIONS; k++) {
+          double angle = 2 * Math.PI * k / DIRECTIONS;
+          double dx = StrictMath.cos(angle);
+          double dy = StrictMath.sin(angle);
+          Rect room =
+              Rect.around(
+                  anchor.x() + dx * away + Math.max(-1, Math.min(1, 1.5 * dx)) * w / 2,
+                  anchor.y() + dy * away + Math.max(-1, Math.min(1, 1.5 * dy)) * h / 2,
+                  w,
+                  h);
+          double cost = away + i * LATER + OFF_DIRECTION * (1 - along(dx, dy, preferred));
+          if (cost < least && isFree(room)) {
+            cost += beneath(room) + across(room, anchor) + mistaken(room, anchor);
+            if (cost < least) {
+              least = cost;
+              best = room;
+              named = anchor;
+            }
           }
         }
       }
     }
     if (best == null) {
-      best = anywhere(anchor, w, h);
+      best = anywhere(named, w, h);
     }
     if (best == null) {
       leftOut++;
       return;
     }
-    boolean led = isLed(best, anchor);
-    placed.add(new Placed(List.copyOf(lines), kind, best, anchor, led));
+    boolean led = isLed(best, named);
+    placed.add(new Placed(List.copyOf(lines), kind, best, named, led));
     if (led) {
-      drawn.add(new Segment(best.nearest(anchor.x(), anchor.y()), anchor));
+      drawn.add(new Segment(best.nearest(named.x(), named.y()), named));
     }
   }
 
@@ -167,6 +186,9 @@ final class Labels {
   private double beneath(Rect room) {
     Rect clear = room.grown(CLEAR - PADDING);
     double cost = 0;
+    for (Spot head : heads) {
+      cost += away(clear, head) == 0 ? HEAD_BENEATH : 0;
+    }
     for (Segment segment : drawn) {
       if (clear.meets(segment.a, segment.b)) {
         double size = Math.hypot(segment.b.x() - segment.a.x(), segment.b.y() - segment.a.y());
@@ -185,7 +207,7 @@ final class Labels {
     double cost = 0;
     for (Placed other : placed) {
       if (other.room.meets(near, anchor)) {
-        cost += LINE_BENEATH;
+        cost += LEADER_OVER_LABEL;
       }
     }
     Spot before =

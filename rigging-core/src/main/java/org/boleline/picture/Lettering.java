@@ -15,6 +15,9 @@ final class Lettering {
   private static final String HALF = "frt*\u00b0";
   private static final String WIDE = "mwMW@%\u00d7";
 
+  /** A blank, but for one between a number and a unit. */
+  private static final String BETWEEN_WORDS = "\\s+(?!(?<=\\d\\s)\\p{L}{1,3}\\b)";
+
   private Lettering() {}
 
   private static double width(int c) {
@@ -40,11 +43,14 @@ final class Lettering {
     return size * text.codePoints().mapToDouble(Lettering::width).sum();
   }
 
-  /** Text in lines no wider than there is room, cut off with dots after the last line allowed. */
+  /**
+   * Text in lines no wider than there is room, cut off with dots after the last line allowed. A
+   * number stays with the unit behind it.
+   */
   static List<String> lines(String text, double size, double room, int most) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+", -1)) {
+    for (String word : text.strip().split(BETWEEN_WORDS, -1)) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (!line.isEmpty() && width(longer, size) > room) {
         lines.add(line.toString());

@@ -178,7 +178,7 @@ final class Sheet {
             "y2",
             anchor.y(),
             "stroke-width",
-            0.7);
+            1);
       }
     }
     for (Labels.Placed label : labels.placed()) {

@@ -454,6 +454,44 @@ class ForcePictureTest {
   }
 
   @Test
+  void a_number_keeps_its_unit_at_the_end_of_a_line() {
+    double narrow = Lettering.width("lowering, piece 95", 13);
+    assertThat(Lettering.lines("lowering, piece 95 kg", 13, narrow, 9))
+        .containsExactly("lowering, piece", "95 kg");
+    assertThat(Lettering.lines("moved 3 m 12", 13, Lettering.width("moved", 13), 9))
+        .containsExactly("moved", "3 m", "12");
+  }
+
+  @Test
+  void a_label_leaves_the_head_of_an_arrow_free() {
+    Labels labels = new Labels(new Rect(0, 0, 400, 400));
+    Spot anchor = new Spot(200, 200);
+    labels.place(List.of("12 kN"), "plain", anchor, new Spot(1, 0));
+    Labels beside = new Labels(new Rect(0, 0, 400, 400));
+    Rect plain = labels.placed().get(0).room();
+    Spot head = new Spot(plain.middleX(), plain.middleY());
+    beside.head(head);
+    beside.place(List.of("12 kN"), "plain", anchor, new Spot(1, 0));
+    Rect free = beside.placed().get(0).room();
+    assertThat(free.nearest(head.x(), head.y()).distance(head)).isPositive();
+  }
+
+  @Test
+  void the_wraps_of_a_device_are_counted_in_words_that_fit() {
+    Plan plan = Demo.plan("hornbeam");
+    Arrangement one = plan.arrangements().get(1);
+    for (double wraps : new double[] {0, 1, 1.5}) {
+      Tail tail = Tail.Device.of("hornbeam", metres(0.8), 0.18, wraps);
+      StaticResult result =
+          Statics.analyse(
+              plan.toBuilder().arrangements(List.of(one.toBuilder().tail(tail).build())).build());
+      assertThat(Drawn.texts(drawn(result, one.id(), PictureSpec.STANDARD).root()))
+          .contains(
+              wraps == 0 ? "behind no wraps" : wraps == 1 ? "behind 1 wrap" : "behind 1.5 wraps");
+    }
+  }
+
+  @Test
   void movements_are_enlarged_only_when_asked_for_and_then_it_says_so() {
     StaticResult result = Statics.analyse(Demo.plan("hornbeam"));
     String id = "one point, device at the base";
