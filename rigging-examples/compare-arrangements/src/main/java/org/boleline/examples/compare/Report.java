@@ -39,7 +39,7 @@ import org.boleline.working.Worksheet;
 final class Report {
   private static final int WIDTH = 400;
   private static final int STRIP_WIDTH = 480;
-  private static final int HEIGHT = 500;
+  private static final int HEIGHT = 600;
   private static final int ROW = 40;
   private static final int CAUSE_ROW = 19;
   private static final int RANGE_HEAD = 190;
