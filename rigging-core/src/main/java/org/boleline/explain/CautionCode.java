@@ -39,7 +39,7 @@ public enum CautionCode {
   BELOW_BASE("Contact {contact} comes to lie below the base of its stem."),
   /** Raising through the wraps of a lowering device. */
   RAISING_THROUGH_WRAPS(
-      "Raising through {wraps} wraps takes {hand} at the hand: take wraps off before raising."),
+      "Raising through the wraps of the device ({wraps}) takes {hand} at the hand: take wraps off before raising."),
   /** The hold needed at the ground is above what the plan says a worker can hold. */
   HOLD_ABOVE_HAND_FORCE(
       "The ground worker must hold {needed}, more than the {stated} that the plan states: {wraps}"

@@ -29,7 +29,8 @@ public record Cause(Slip slip, List<Place> places) {
   /**
    * A place where a slip can be made.
    *
-   * @param formula id of the formula
+   * @param formula id of the formula, with a count where it stands several times, for instance
+   *     {@code FRI-2 (2)}
    * @param how what was done there, for instance {@code T1 for both}
    */
   public record Place(String formula, String how) {

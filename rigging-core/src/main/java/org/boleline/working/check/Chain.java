@@ -194,6 +194,13 @@ final class Chain {
     return uses;
   }
 
+  /** The id of a use's formula, with a count where it stands several times. */
+  String nameOf(Use use) {
+    String id = use.formula().id();
+    List<Use> alike = uses.stream().filter(other -> other.formula().id().equals(id)).toList();
+    return alike.size() == 1 ? id : id + " (" + (alike.indexOf(use) + 1) + ")";
+  }
+
   /** The symbol of the result that a number put in comes from; its own symbol if it is given. */
   Symbol origin(Use use, int input) {
     return use.isGiven(input) ? use.symbol(input) : uses.get(use.from[input]).formula().result();

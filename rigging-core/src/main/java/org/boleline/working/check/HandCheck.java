@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -316,7 +317,7 @@ public final class HandCheck {
       boolean drifted = Math.abs(carried - entry.use.step().result()) > entry.written.half();
       if (carries && drifted) {
         String how = "the numbers written before, carried on";
-        causes = List.of(Cause.at(Slip.EARLY_ROUNDING, entry.use.formula().id(), how));
+        causes = List.of(Cause.at(Slip.EARLY_ROUNDING, chain.nameOf(entry.use), how));
         return;
       }
       PersonsUnits units =
@@ -345,6 +346,7 @@ public final class HandCheck {
     private final double ours;
     private final double rounding;
     private final Map<Slip, Set<Cause.Place>> found = new EnumMap<>(Slip.class);
+    private final Set<Slip> toldPlain = EnumSet.noneOf(Slip.class);
     private final List<double[]> windows = new ArrayList<>();
 
     Matches(Written written, double ours) {
@@ -355,9 +357,16 @@ public final class HandCheck {
     }
 
     void offer(Trials.Trial trial, double least, double most) {
-      double half = written.half() + LAST_BITS * Math.abs(written.value());
-      if (written.value() >= least - half && written.value() <= most + half) {
+      // a zero has no figures that could tell: what gives it, gives it whole
+      double half =
+          written.value() == 0 ? 0 : written.half() + LAST_BITS * Math.abs(written.value());
+      boolean gives = written.value() >= least - half && written.value() <= most + half;
+      // with another gravity a slip is told only if it takes one: those without come first
+      if (gives && !(trial.pulled() && toldPlain.contains(trial.slip()))) {
         found.computeIfAbsent(trial.slip(), slip -> new LinkedHashSet<>()).add(trial.place());
+        if (!trial.pulled()) {
+          toldPlain.add(trial.slip());
+        }
       }
       // as shares of our number, which turns both into positive ones
       double low = Math.min(least / ours, most / ours);

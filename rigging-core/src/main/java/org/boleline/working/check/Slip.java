@@ -25,7 +25,7 @@ public enum Slip {
   /** A diameter stands for a radius, or a radius for a diameter. */
   DIAMETER_FOR_RADIUS("diameter and radius were mixed up"),
   /** A mass in kilograms stands for a force in newtons, or the reverse. */
-  MASS_FOR_FORCE("mass and force were mixed up (9.80665 left out or put in)"),
+  MASS_FOR_FORCE("mass and force were mixed up (the acceleration of gravity left out or put in)"),
   /** The acceleration of gravity is another one, such as a rounded one. */
   OTHER_GRAVITY("another acceleration of gravity was taken"),
   /** Pounds of mass and pounds of force, with the gravity in feet between them. */

@@ -26,9 +26,10 @@ final class Trials {
    * @param slip the slip
    * @param place where, and what was done there
    * @param reach what it changes
+   * @param pulled whether the person takes another gravity than the sheet, too
    * @param way the calculation with it
    */
-  record Trial(Slip slip, Cause.Place place, Reach reach, Chain.Way way) {}
+  record Trial(Slip slip, Cause.Place place, Reach reach, boolean pulled, Chain.Way way) {}
 
   /** One number put in: of which use, and which of its numbers. */
   private record Input(int use, int index) {}
@@ -113,7 +114,7 @@ final class Trials {
       }
     }
     trials.rounding();
-    trials.all.sort(Comparator.comparing(Trial::reach));
+    trials.all.sort(Comparator.comparing(Trial::pulled).thenComparing(Trial::reach));
     return trials.all;
   }
 
@@ -166,6 +167,12 @@ final class Trials {
       factors.addAll(otherGravities());
     }
     return factors;
+  }
+
+  private static String gravityText(double gravity) {
+    return FOOT_GRAVITY.contains(gravity)
+        ? QuantityText.number(gravity / PersonsUnits.FOOT, 3) + " ft/s2"
+        : QuantityText.number(gravity, FACTOR_FIGURES);
   }
 
   private static double[] withGravity(Chain.Use use, double[] numbers, double gravity) {
@@ -246,7 +253,7 @@ final class Trials {
       return;
     }
     for (double other : otherGravities()) {
-      change(use, i, Slip.OTHER_GRAVITY, QuantityText.number(other, 4) + " as {}", x -> other);
+      change(use, i, Slip.OTHER_GRAVITY, gravityText(other) + " as {}", x -> other);
     }
     change(use, i, Slip.OTHER_GRAVITY, "10 as {}", x -> ROUGH_GRAVITY);
     if (units.footPound()) {
@@ -616,9 +623,15 @@ final class Trials {
   }
 
   private void add(Slip slip, Chain.Use use, Reach reach, String how, Chain.Way way) {
-    double gravity = taken;
-    Chain.Way pulled =
-        gravity == stated ? way : (at, x) -> way.result(at, withGravity(at, x, gravity));
-    all.add(new Trial(slip, new Cause.Place(use.formula().id(), how), reach, pulled));
+    Cause.Place place = new Cause.Place(chain.nameOf(use), how);
+    all.add(
+        taken == stated
+            ? new Trial(slip, place, reach, false, way)
+            : new Trial(
+                slip,
+                new Cause.Place(place.formula(), how + ", with gravity as " + gravityText(taken)),
+                reach,
+                true,
+                (at, x) -> way.result(at, withGravity(at, x, taken))));
   }
 }

@@ -22,7 +22,7 @@ final class Notes {
   private static final Pattern CONTACT = Pattern.compile("contacts/([0-9]+)");
 
   /** Values that are numbers, but say which one and not how much. */
-  private static final List<String> NAMES = List.of("contact", "point");
+  private static final List<String> NAMES = List.of("contact", "point", "stem");
 
   private static final int MOST_PLACES = 2;
 

@@ -165,7 +165,10 @@ final class PlanDifference {
                 + wording.place(b.stem(), b.at()));
       }
       if (!isSame(a.wraps(), b.wraps())) {
-        phrases.add(Wording.wraps(a.wraps()) + " become " + Wording.wraps(b.wraps()));
+        phrases.add(
+            Wording.wraps(a.wraps())
+                + (a.wraps() == 1 ? " becomes " : " become ")
+                + Wording.wraps(b.wraps()));
       }
       if (!isSame(a.friction(), b.friction())) {
         phrases.add(

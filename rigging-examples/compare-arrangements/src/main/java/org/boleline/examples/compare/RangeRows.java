@@ -118,7 +118,7 @@ final class RangeRows {
                   + 1
                   + "  "
                   + Page.shortened(Page.clean(result.study().arrangement()), WIDEST_NAME)
-                  + (isHeld(result) ? ", held: about to run" : ""),
+                  + (isHeld(result) ? ", held" : ""),
               "",
               List.of()));
       for (ReadingRange range : result.readings()) {
@@ -157,7 +157,7 @@ final class RangeRows {
     Scale scale = units.scale(kind, greatest);
     int decimals = scale.decimals(greatest);
     return new Table.Row(
-        "  " + plain(range.reading(), result.study().plan()),
+        "  " + label(range.reading(), result.study().plan(), result.study().arrangement()),
         scale.shown(),
         figures.stream()
             .map(f -> f.map(x -> scale.bare(si(x), decimals)).orElse(NOTHING))

@@ -3,6 +3,7 @@ package org.boleline.examples.compare;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.boleline.explain.PlanRefusedException;
 import org.boleline.plan.Arrangement;
@@ -38,11 +39,29 @@ final class ShareRows {
             label = "";
           }
         }
+        if (label.isEmpty()) {
+          otherEnd(ways.get(i - 1), ways.get(i), i).ifPresent(entries::add);
+        }
       } catch (PlanRefusedException e) {
         entries.add(new Entry(label, "too many changes to share the difference"));
       }
     }
     return entries;
+  }
+
+  /** What is held is compared above in the end that raising leads from: these shares cannot. */
+  private static Optional<Entry> otherEnd(Arrangement from, Arrangement to, int first) {
+    boolean before = from.motion() == Motion.HELD && to.motion() == Motion.RAISING;
+    boolean after = from.motion() == Motion.RAISING && to.motion() == Motion.HELD;
+    int held = before ? first : first + 1;
+    return before || after
+        ? Optional.of(
+            new Entry(
+                "",
+                "(Here "
+                    + held
+                    + " is read about to run; what changes, above, compares it about to rise.)"))
+        : Optional.empty();
   }
 
   /** The headline figures; at both ends if both loads are held. */
