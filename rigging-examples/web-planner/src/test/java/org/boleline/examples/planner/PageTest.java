@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -602,7 +603,7 @@ class PageTest {
     ObjectNode plan = everything();
     ((ObjectNode) plan.at("/limits/parts/1")).put("place", "contacts/1");
 
-    JsonNode edited = edited(plan, "removePoint(plan, 0, 0)");
+    JsonNode edited = edited(plan, "removePoint(plan, 0, 1)");
 
     readsBack(edited);
     assertThat(edited.at("/plan/limits/parts")).hasSize(8);
@@ -610,6 +611,87 @@ class PageTest {
         .isEqualTo("[\"With that the plan lost 1 study, 1 limit of a part.\"]");
     assertThat(edited(everything(), "tidy(plan)").path("told")).isEmpty();
     assertThat(edited(everything(), "tidy(plan)").path("plan")).isEqualTo(everything());
+  }
+
+  /**
+   * A plan whose first arrangement has three points and the others one each, with limits of two
+   * rings.
+   */
+  private static ObjectNode ringsOfThree() throws Exception {
+    ObjectNode plan = everything();
+    plan.remove("studies");
+    ArrayNode contacts = (ArrayNode) plan.at("/arrangements/0/contacts");
+    contacts.add(((ObjectNode) contacts.get(1).deepCopy()).put("at", "8 m"));
+    ObjectNode limits = (ObjectNode) plan.path("limits");
+    limits
+        .putArray("parts")
+        .add(
+            study(
+                """
+                {"part": "hardware", "name": "middle ring", "capacity": "100 N",
+                 "capacityIs": "strength", "place": "contacts/1"}
+                """))
+        .add(
+            study(
+                """
+                {"part": "hardware", "name": "low ring", "capacity": "20 kN",
+                 "capacityIs": "strength", "place": "contacts/2"}
+                """));
+    limits
+        .putArray("factors")
+        .add(study("{\"for\": \"low ring\", \"factor\": 5, \"askedBy\": \"the crew leader\"}"));
+    ((ObjectNode) plan.path("rangeStudy"))
+        .putArray("readings")
+        .add("/contacts/0/forceMagnitude")
+        .add("/contacts/2/forceMagnitude");
+    return plan;
+  }
+
+  @Test
+  void a_limit_of_a_point_follows_it_if_no_other_arrangement_has_that_number() throws Exception {
+    JsonNode edited = edited(ringsOfThree(), "removePoint(plan, 0, 1)");
+
+    readsBack(edited);
+    JsonNode limits = edited.at("/plan/limits");
+    assertThat(limits.path("parts")).hasSize(1);
+    assertThat(limits.at("/parts/0/name").asText()).isEqualTo("low ring");
+    assertThat(limits.at("/parts/0/place").asText()).isEqualTo("contacts/1");
+    assertThat(limits.at("/factors/0/factor").asInt()).isEqualTo(5);
+    assertThat(edited.at("/plan/rangeStudy/readings").toString())
+        .isEqualTo("[\"/contacts/0/forceMagnitude\",\"/contacts/1/forceMagnitude\"]");
+    assertThat(edited.path("told").toString())
+        .isEqualTo("[\"With that the plan lost 1 limit of a part.\"]");
+
+    JsonNode last = edited(ringsOfThree(), "removePoint(plan, 0, 2)");
+    readsBack(last);
+    assertThat(last.at("/plan/limits/parts/0/place").asText()).isEqualTo("contacts/1");
+    assertThat(last.at("/plan/limits").has("factors")).isFalse();
+    assertThat(last.path("told").toString())
+        .isEqualTo(
+            "[\"With that the plan lost 1 reading of a study, 1 limit of a part, 1 factor asked.\"]");
+  }
+
+  @Test
+  void a_limit_of_a_point_that_others_have_stays_and_the_page_says_so() throws Exception {
+    ObjectNode plan = ringsOfThree();
+    ArrayNode others = (ArrayNode) plan.at("/arrangements/1/contacts");
+    others.add(((ObjectNode) others.get(0).deepCopy()).put("at", "3 m"));
+
+    JsonNode edited = edited(plan, "removePoint(plan, 0, 1)");
+
+    readsBack(edited);
+    assertThat(edited.at("/plan/limits/parts/0/place").asText()).isEqualTo("contacts/1");
+    assertThat(edited.at("/plan/limits/parts/1/place").asText()).isEqualTo("contacts/1");
+    assertThat(edited.path("told").toString())
+        .isEqualTo(
+            "[\"Limits and readings by point number stay as they were where another arrangement has"
+                + " that point too.\",\"A limit or reading that followed its point is now of that"
+                + " point of another arrangement too.\"]");
+    assertThat(edited(plan, "removePoint(plan, 1, 1)").path("told").toString())
+        .as("the others have that point")
+        .isEqualTo(
+            "[\"Limits and readings by point number stay as they were where another arrangement has"
+                + " that point too.\"]");
   }
 
   private static String focused() {

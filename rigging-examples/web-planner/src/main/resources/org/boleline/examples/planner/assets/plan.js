@@ -77,6 +77,7 @@ const PARTS = {
   correlation: ['correlation of ranges', 'correlations of ranges'],
   study: ['study', 'studies'],
   limit: ['limit of a part', 'limits of parts'],
+  factor: ['factor asked', 'factors asked'],
   reading: ['reading of a study', 'readings of studies'],
 };
 
@@ -99,14 +100,22 @@ export function tidy(plan, removed = null) {
     const now = mine ? follow(place, removed.point) : place;
     return now !== null && resolve(plan, now) !== undefined ? now : null;
   };
-  const most = Math.max(...plan.arrangements.map(way => way.contacts.length));
-  /** A place of whichever arrangement has it. */
+  const others = plan.arrangements.filter((way, index) => index !== removed?.index).map(way => way.contacts.length);
+  let stayed = false;
+  let joined = false;
+  /** A place of whichever arrangement has it: it stays as it is if another one has it too. */
   const shared = place => {
-    if (removed && plan.arrangements.length === 1) {
-      return follow(place, removed.point);
+    const now = removed ? follow(place, removed.point) : place;
+    if (now === place) {
+      return place;
     }
-    const number = /(?:^|\/)contacts\/(\d+)(?=\/|$)/.exec(place)?.[1];
-    return removed && Number(number) >= most ? null : place;
+    const number = Number(/contacts\/(\d+)/.exec(place)[1]);
+    if (others.some(count => number < count)) {
+      stayed ||= number <= plan.arrangements[removed.index].contacts.length;
+      return place;
+    }
+    joined ||= now !== null && others.includes(number);
+    return now;
   };
 
   let narrowed = 0;
@@ -172,7 +181,7 @@ export function tidy(plan, removed = null) {
       names.push(...(left ? [] : [part.name]));
       return left;
     }));
-    replace(plan.limits, 'factors', list => list.filter(factor => !names.includes(factor.for)));
+    replace(plan.limits, 'factors', list => stay(list, 'factor', factor => (names.includes(factor.for) ? null : factor)));
   }
 
   for (const {id: name, drop, tail} of plan.arrangements) {
@@ -180,6 +189,12 @@ export function tidy(plan, removed = null) {
       drop.device = 'locked'; // A hand holds behind the wraps of a device alone.
       told.push(`The drop of “${name}” is caught with the rope made fast now: a hand needs a device.`);
     }
+  }
+  if (stayed) {
+    told.push('Limits and readings by point number stay as they were where another arrangement has that point too.');
+  }
+  if (joined) {
+    told.push('A limit or reading that followed its point is now of that point of another arrangement too.');
   }
   if (narrowed > 0) {
     told.unshift(`${narrowed === 1 ? '1 range has' : `${narrowed} ranges have`} fewer inputs now.`);
