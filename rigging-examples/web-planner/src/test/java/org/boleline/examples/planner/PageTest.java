@@ -166,7 +166,7 @@ class PageTest {
     assertThat(cell("Stiffness left", 2)).matches("\\d+ to \\d+\u00a0%");
     assertThat(cell("Most used of what was checked", 2)).contains("about to ri");
     assertThat(browser.text(B + ".headline")).contains(cell("Base moment", 2));
-    assertThat(spoken("contacts/0")).contains("force " + cell("Force on point 1", 2));
+    assertThat(spoken(B, "contacts/0")).contains("force " + cell("Force on point 1", 2));
     assertThat(cell("State", 1)).isEqualTo("stable");
   }
 
@@ -179,15 +179,15 @@ class PageTest {
     browser.await("both ends", () -> cell("State", 2).contains("about to rise"));
     assertThat(cell("Force on point 2", 2))
         .matches("[\\d.]+\u00a0N about to run, slack about to rise");
-    assertThat(spoken("contacts/1")).contains(cell("Force on point 2", 2));
+    assertThat(spoken(B, "contacts/1")).contains(cell("Force on point 2", 2));
   }
 
-  /** What the handle of a place in B says of itself. */
-  private static String spoken(String place) {
+  /** What the handle of a place in a panel says of itself. */
+  private static String spoken(String panel, String place) {
     return browser
         .run(
             "return document.querySelector(`"
-                + B
+                + panel
                 + ".handles [data-place='"
                 + place
                 + "']`).getAttribute('aria-valuetext')")
@@ -813,6 +813,7 @@ class PageTest {
             .asText();
     assertThat(told).contains("wants a quantity of length", "11.699x m");
     assertThat(cell("Load leg", 1)).isEqualTo("–");
+    assertThat(spoken(A, "contacts/0")).as("no force of the old result").doesNotContain("force");
     for (String old : List.of(".headline", ".cautions")) {
       assertThat(
               browser
@@ -830,6 +831,7 @@ class PageTest {
     browser.type(input, "\uE003\uE003\uE003"); // backspace
     browser.awaitTrue("!document.querySelector('.error')");
     assertThat(cell("Load leg", 1)).isEqualTo("932 N");
+    assertThat(spoken(A, "contacts/0")).contains("force");
     assertThat(browser.complaints()).allMatch(line -> line.contains("422"));
   }
 

@@ -85,6 +85,7 @@ class Panel {
     this.index = index;
     this.result = null;
     this.errors = [];
+    this.failure = '';
     this.changedAt = null;
     root.append($('#panel').content.cloneNode(true));
     root.querySelector('h2').textContent = NAMES[index];
@@ -100,6 +101,11 @@ class Panel {
 
   get pointer() {
     return `/arrangements/${this.way}`;
+  }
+
+  /** Whether the last answer was a refusal or a failure: the result is then of an older state. */
+  get refused() {
+    return this.errors.length > 0 || Boolean(this.failure);
   }
 
   choose(way) {
@@ -247,7 +253,7 @@ class Panel {
       };
     };
     const out = contacts.map((contact, i) => along(`contacts/${i}`, `Point ${i + 1}`, contact,
-      [`${this.pointer}/contacts/${i}/at`], pointForce(this.result, i, state.units)));
+      [`${this.pointer}/contacts/${i}/at`], this.refused ? '' : pointForce(this.result, i, state.units)));
     if (tail.device) {
       out.push(along('device', 'Device', tail.device, [`${this.pointer}/tail/device/at`], ''));
     } else if (tail.point) {
@@ -418,7 +424,7 @@ async function work() {
       const panels = [...waiting];
       waiting.clear();
       await busy($('.numbers'), Promise.all(panels.map(panel => busy(panel.root, panel.refresh()))));
-      fillTable($('.numbers tbody'), state.panels.map(panel => (panel.errors.length || panel.failure ? null : panel.result)), state.units);
+      fillTable($('.numbers tbody'), state.panels.map(panel => (panel.refused ? null : panel.result)), state.units);
       tellErrors();
       shareForceScale();
     }
