@@ -10,8 +10,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.boleline.examples.pages.Browser;
@@ -844,6 +846,42 @@ class PageTest {
     choose("#units", "metric");
     browser.await("newtons", () -> cell("Load leg", 1).equals("932 N"));
     assertThat(field("/arrangements/2/contacts/0/at")).isEqualTo("11.6");
+  }
+
+  /**
+   * By hand, at 0.3048 m to the foot and 4.4482216 N to the pound-force: 0.01 m are 0.0328084 ft,
+   * 12 m 39.37008 ft, 5 kN 1124.0447 lbf, 1 mm 0.00328084 ft, -20 m -65.6168 ft, 20 m 65.6168 ft.
+   */
+  @Test
+  void a_bound_that_is_told_in_other_units_is_within_itself() throws Exception {
+    Map<String, String> restated = new LinkedHashMap<>();
+    restated.put(
+        "wants a length from 0.01 m to 12 m, got 0 m",
+        "wants a length from 0.032809 ft to 39.37 ft, got 0 ft");
+    restated.put(
+        "wants a force above zero to 5 kN, got 0 N",
+        "wants a force above zero to 1124 lbf, got 0 lbf");
+    restated.put(
+        "wants a station at least 1 mm above the one before it, 12 m, got 12 m",
+        "wants a station at least 0.0032809 ft above the one before it, 39.371 ft, got 39.37 ft");
+    restated.put(
+        "wants a station not below the one before it, 12 m, got 1 m",
+        "wants a station not below the one before it, 39.371 ft, got 3.2808 ft");
+    restated.put(
+        "wants a centre line of at most 12 m, got 20 m",
+        "wants a centre line of at most 39.37 ft, got 65.616 ft");
+    restated.put(
+        "wants a length from -20 m to 20 m, got 6.096 m",
+        "wants a length from -65.616 ft to 65.616 ft, got 20 ft");
+    for (Map.Entry<String, String> told : restated.entrySet()) {
+      browser.run(
+          "window.restated = null; import('/assets/quantities.js').then(({restateAll}) => {"
+              + " window.restated = restateAll('"
+              + told.getKey()
+              + "', 'us'); }); return null");
+      browser.awaitTrue("window.restated");
+      assertThat(browser.run("return window.restated").asText()).isEqualTo(told.getValue());
+    }
   }
 
   /** What is wider than its field or cell, as it would be cut or run into the next one. */

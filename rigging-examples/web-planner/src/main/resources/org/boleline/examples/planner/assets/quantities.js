@@ -81,20 +81,25 @@ export function show(value, kind, system) {
 
 const QUANTITY = /"[^"]*"|(?<![\w.])-?\d+(?:\.\d+)?(?:E-?\d+)? [A-Za-z]+(?:\.[A-Za-z]+)*(?![\w/])/g;
 
+/** What stands before a least bound that is told, with no other bound and nothing that is got in between. */
+const LEAST = /(?:at least|above|more than|not below)(?:(?! to | at most | got ).)*$/;
+
 /**
- * A sentence with its quantities in the units that are shown: of five figures, and cut off behind, so that a bound
- * that is told is within itself. What is quoted stays as it is.
+ * A sentence with its quantities in the units that are shown: of five figures, a least bound rounded up, all else down,
+ * so that a bound that is told is within itself. What is quoted stays as it is.
  */
 export function restateAll(sentence, system) {
-  return system === 'metric' ? sentence : sentence.replace(QUANTITY, found => {
+  return system === 'metric' ? sentence : sentence.replace(QUANTITY, (found, place) => {
     const quantity = parse(found);
     if (!quantity) {
       return found;
     }
+    const least = sentence.startsWith(' to ', place + found.length) || LEAST.test(sentence.slice(0, place));
     const value = quantity.si / unitSize(quantity.kind, system);
     const figure = 10 ** (4 - Math.floor(Math.log10(Math.abs(value) || 1)));
-    const cut = Math.trunc(value * figure * (1 + ROUNDING)) / figure;
-    return `${Number(cut.toPrecision(5))} ${unitOf(quantity.kind, system)}`;
+    const slack = Math.abs(value) * ROUNDING;
+    const rounded = (least ? Math.ceil((value - slack) * figure) : Math.floor((value + slack) * figure)) / figure;
+    return `${Number(rounded.toPrecision(5))} ${unitOf(quantity.kind, system)}`;
   });
 }
 
