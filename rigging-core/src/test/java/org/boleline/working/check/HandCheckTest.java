@@ -39,6 +39,20 @@ class HandCheckTest {
         ContactTensions.fromTight(new FrictionRing(0.2), Turn.HALF, newtons(2000)));
   }
 
+  /** 2000 N lowered over two rings. */
+  private static Worksheet rings(Turn first, Turn second) {
+    return Worksheets.ofChain(
+        Motion.LOWERING,
+        newtons(2000),
+        List.of(new FrictionRing(0.2), new FrictionRing(0.2)),
+        List.of(first, second));
+  }
+
+  /** V = 0.19373 m3, M = 174.36 kg, W = 1709.9 N. */
+  private static Worksheet log() {
+    return Worksheets.of(Log.of(metres(2), metres(0.4), metres(0.3), kilogramsPerCubicMetre(900)));
+  }
+
   private static HandCheck check(Worksheet sheet, HandStep... steps) {
     return HandCheck.of(sheet, List.of(steps), HALF_PERCENT);
   }
@@ -125,12 +139,7 @@ class HandCheckTest {
   /** Two rings of a half turn each: 2000, 1066.976 and 569.219 N. */
   @Test
   void a_step_that_stands_several_times_may_be_counted() {
-    Worksheet sheet =
-        Worksheets.ofChain(
-            Motion.LOWERING,
-            newtons(2000),
-            List.of(new FrictionRing(0.2), new FrictionRing(0.2)),
-            List.of(Turn.HALF, Turn.HALF));
+    Worksheet sheet = rings(Turn.HALF, Turn.HALF);
 
     assertThat(check(sheet, HandStep.of("T_slack (2)", "569.2 N")).finding()).isEqualTo("agrees");
     assertThat(check(sheet, HandStep.of("FRI-6(2)", "569.2 N")).finding()).isEqualTo("agrees");
@@ -147,12 +156,7 @@ class HandCheckTest {
    */
   @Test
   void names_that_stand_several_times_are_taken_in_order() {
-    Worksheet sheet =
-        Worksheets.ofChain(
-            Motion.LOWERING,
-            newtons(2000),
-            List.of(new FrictionRing(0.2), new FrictionRing(0.2)),
-            List.of(Turn.of(degrees(150)), Turn.of(degrees(60))));
+    Worksheet sheet = rings(Turn.of(degrees(150)), Turn.of(degrees(60)));
     double first = 2000 / Math.exp(0.2 * Math.toRadians(150));
     double second = first / Math.exp(0.2 * Math.toRadians(60));
     HandStep[] inOrder = {
@@ -182,8 +186,7 @@ class HandCheckTest {
   /** The lost factor gives the same wherever it was lost, so each place is told. */
   @Test
   void every_place_where_a_slip_would_give_the_number_is_told() {
-    Worksheet sheet =
-        Worksheets.of(Log.of(metres(2), metres(0.4), metres(0.3), kilogramsPerCubicMetre(900)));
+    Worksheet sheet = log();
 
     assertThat(check(sheet, HandStep.of("W", "1.774 N")).causes()).isEmpty();
     // 2 m x pi / 12 (0.16 + 0.12 + 0.09) m2 x 900 kg/m3 is 174.36 kg: the kilograms as newtons
@@ -202,8 +205,7 @@ class HandCheckTest {
   /** A frustum by the formula of Heron, times 9.81 for 9.80665. */
   @Test
   void a_rounded_gravity_is_told_where_the_figures_show_it() {
-    Worksheet sheet =
-        Worksheets.of(Log.of(metres(2), metres(0.4), metres(0.3), kilogramsPerCubicMetre(900)));
+    Worksheet sheet = log();
     Tolerance close = Tolerance.relative(1e-5);
     double mass = 900 * 2 * Math.PI / 12 * (0.16 + 0.12 + 0.09);
     List<HandStep> rounded = List.of(HandStep.of("W", Planted.written(mass * 9.81, "N", 6)));
@@ -232,12 +234,7 @@ class HandCheckTest {
 
   @Test
   void a_place_says_which_of_several_points() {
-    Worksheet sheet =
-        Worksheets.ofChain(
-            Motion.LOWERING,
-            newtons(2000),
-            List.of(new FrictionRing(0.2), new FrictionRing(0.2)),
-            List.of(Turn.of(degrees(150)), Turn.of(degrees(60))));
+    Worksheet sheet = rings(Turn.of(degrees(150)), Turn.of(degrees(60)));
     String first = Planted.written(2000 / Math.exp(0.2 * Math.toRadians(150)), "N", 5);
 
     assertThat(check(sheet, HandStep.of("T_slack (2)", first)).causes())
@@ -287,7 +284,7 @@ class HandCheckTest {
   void later_numbers_are_held_against_the_persons_own() {
     HandCheck check =
         check(
-            Worksheets.of(Log.of(metres(2), metres(0.4), metres(0.3), kilogramsPerCubicMetre(900))),
+            log(),
             HandStep.of("V", "0.77493 m3"),
             HandStep.of("M", "697.44 kg"),
             HandStep.of("W", "7000 N"),
